@@ -1,0 +1,62 @@
+/**
+ * The rooms of `src` and what each may import besides itself. `imports.mjs` holds the code to it.
+ *
+ * @typedef {object} Room
+ * @property {readonly string[]} rooms rooms it may import from
+ * @property {readonly string[]} [typesOf] rooms it may import types from, and nothing that runs
+ * @property {readonly string[]} packages npm packages it may import; `node:` stands for Node's own
+ */
+
+/** The name used for the files that lie directly in `src`: the page's entry and its frame. */
+export const entrance = '(entrance)';
+
+/** @type {Readonly<Record<string, Room>>} */
+export const rooms = {
+  plan: { rooms: [], packages: ['zod'] },
+  model: { rooms: ['plan'], packages: [] },
+  mesh: { rooms: ['model'], packages: ['earcut'] },
+  export: {
+    rooms: ['plan', 'model', 'mesh'],
+    packages: ['pdf-lib', '@pdf-lib/fontkit', '@gltf-transform/core'],
+  },
+  work: { rooms: ['plan', 'model', 'mesh'], packages: [] },
+  keep: { rooms: ['plan', 'work'], typesOf: ['model'], packages: ['zustand', 'idb'] },
+  scene: {
+    rooms: ['mesh'],
+    typesOf: ['model'],
+    packages: ['react', 'three', '@react-three/fiber', '@react-three/drei'],
+  },
+  panel: { rooms: ['plan'], packages: ['react', 'leva'] },
+  charts: { rooms: ['plan'], typesOf: ['model'], packages: ['react'] },
+  views: {
+    rooms: ['plan', 'model', 'mesh', 'export', 'work', 'keep', 'scene', 'panel', 'charts'],
+    packages: ['react'],
+  },
+  command: { rooms: ['plan', 'model', 'mesh', 'export'], packages: ['node:'] },
+  [entrance]: {
+    rooms: ['plan', 'work', 'keep', 'scene', 'panel', 'charts', 'views'],
+    packages: ['react', 'react-dom'],
+  },
+};
+
+/**
+ * The model's inner rooms in the order the numbers pass through: each may import earlier ones, and
+ * only types from later ones.
+ */
+export const modelOrder = [
+  'base',
+  'strand',
+  'girth',
+  'net',
+  'settle',
+  'read',
+  'finding',
+  'quantity',
+  'replan',
+];
+
+/** Names that say nothing of what is inside, for a folder or a file. */
+export const drawerNames = ['utils', 'helpers', 'common', 'types', 'lib'];
+
+/** Above this many lines a file is named in the report; it is a question, not a failure. */
+export const longFile = 300;

@@ -1,0 +1,37 @@
+import type { Unit } from '../plan/schema.ts';
+import { formatChange, formatLength } from '../plan/units.ts';
+
+export interface GirthReadoutProps {
+  readonly row: number | null;
+  readonly planned: Float64Array;
+  /** Tape girth of each row of the settled basket, mm; index 0 is row 1. */
+  readonly tape: Float64Array;
+  readonly unit: Unit;
+}
+
+/** The numbers of the row that is pointed at; before that, how to read the two lines. */
+export function GirthReadout({ row, planned, tape, unit }: GirthReadoutProps) {
+  const girth = row === null ? undefined : planned[row];
+  if (row === null || girth === undefined) {
+    return (
+      <p className="girth-readout">
+        <span className="girth-key girth-key-planned">planned girth</span>
+        <span className="girth-key girth-key-tape">tape round the outside</span>
+      </p>
+    );
+  }
+  const before = planned[row - 1];
+  const reached = tape[row - 1];
+  return (
+    <p className="girth-readout">
+      <strong>{row === 0 ? 'Base' : `Row ${row}`}</strong>
+      <span className="girth-key girth-key-planned">{formatLength(girth, unit)}</span>
+      {before !== undefined && (
+        <span title="change from the row before">{formatChange(girth - before, unit)}</span>
+      )}
+      {reached !== undefined && (
+        <span className="girth-key girth-key-tape">{formatLength(reached, unit)}</span>
+      )}
+    </p>
+  );
+}

@@ -1,0 +1,76 @@
+import { useId } from 'react';
+import type { Unit } from '../plan/schema.ts';
+import { formatLength } from '../plan/units.ts';
+import './charts.css';
+
+/** x, y, x, y, … in mm; y up. */
+type FlatLine = readonly number[];
+
+/** The basket from one side, as flat lines (made by `mesh/outline.ts`). */
+export interface OutlineLines {
+  readonly silhouette: FlatLine;
+  readonly rows: readonly { readonly row: number; readonly line: FlatLine }[];
+  readonly stakes: readonly { readonly end: number; readonly line: FlatLine }[];
+  readonly table: FlatLine;
+  readonly left: number;
+  readonly right: number;
+  readonly bottom: number;
+  readonly top: number;
+  readonly width: number;
+  readonly height: number;
+}
+
+export interface OutlineDrawingProps {
+  readonly outline: OutlineLines;
+  /** Row to mark. */
+  readonly row: number | null;
+  readonly unit: Unit;
+  readonly title: string;
+}
+
+/** One side of the basket as a line drawing with its width and height. */
+export function OutlineDrawing({ outline, row, unit, title }: OutlineDrawingProps) {
+  const id = useId();
+  const { left, right, bottom, top, width, height } = outline;
+  const letter = Math.max(width, height) * 0.036;
+  const marked = outline.rows.find((one) => one.row === row);
+  const size = `${formatLength(width, unit)} wide, ${formatLength(height, unit)} high`;
+  const box = [left - letter, -top - letter, width + letter * 6.5, height + letter * 3.6];
+  return (
+    <figure className="outline">
+      <svg className="outline-drawing" viewBox={box.join(' ')} role="img" aria-labelledby={id}>
+        <title id={id}>{`${title}: ${size}`}</title>
+        <path className="outline-body" d={`${flatPath(outline.silhouette)}Z`} />
+        {outline.stakes.map(({ end, line }) => (
+          <path key={end} className="outline-stake" d={flatPath(line)} />
+        ))}
+        {outline.rows.map(({ row: at, line }) => (
+          <path key={at} className="outline-row" d={flatPath(line)} />
+        ))}
+        <path className="outline-edge" d={`${flatPath(outline.silhouette)}Z`} />
+        <path className="outline-table" d={flatPath(outline.table)} />
+        {marked && <path className="outline-marked" d={flatPath(marked.line)} />}
+        <g className="outline-size" fontSize={letter}>
+          <path d={`M${left},${-bottom + letter}H${right}`} />
+          <text x={(left + right) / 2} y={-bottom + letter * 2.15} textAnchor="middle">
+            {formatLength(width, unit)}
+          </text>
+          <path d={`M${right + letter},${-bottom}V${-top}`} />
+          <text x={right + letter * 1.4} y={-(top + bottom) / 2} dy="0.34em">
+            {formatLength(height, unit)}
+          </text>
+        </g>
+      </svg>
+      <figcaption className="outline-title">{title}</figcaption>
+    </figure>
+  );
+}
+
+/** SVG path of a line whose y goes up. */
+function flatPath(line: FlatLine): string {
+  let path = '';
+  for (let at = 0; at + 1 < line.length; at += 2) {
+    path += `${at === 0 ? 'M' : 'L'}${(line[at] ?? 0).toFixed(2)},${(-(line[at + 1] ?? 0)).toFixed(2)}`;
+  }
+  return path;
+}

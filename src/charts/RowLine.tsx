@@ -1,0 +1,122 @@
+import { memo } from 'react';
+import { withLengths } from '../plan/lengthText.ts';
+import { limits } from '../plan/limits.ts';
+import type { Unit } from '../plan/schema.ts';
+import { formatChange, formatLength } from '../plan/units.ts';
+import { LengthField } from './field/LengthField.tsx';
+import { gapChange } from './gapChange.ts';
+import { SeverityMark, severityWord } from './SeverityMark.tsx';
+import type { TableRow } from './tableRows.ts';
+
+export interface RowEdits {
+  readonly set: (row: number, girth: number, merge?: string) => void;
+  readonly clear: (row: number) => void;
+}
+
+export interface RowLineProps {
+  readonly line: TableRow;
+  readonly unit: Unit;
+  /** CSS colour of the weaver. */
+  readonly colour: string;
+  readonly isPointed: boolean;
+  /** True for the one row that the keyboard is at: its planned girth can be typed. */
+  readonly isActive: boolean;
+  readonly edits: RowEdits;
+}
+
+/** One row of the chart. */
+export const RowLine = memo(
+  function RowLine({ line, unit, colour, isPointed, isActive, edits }: RowLineProps) {
+    const { row, read, findings } = line;
+    const plain = (mm: number | undefined) =>
+      formatLength(mm ?? Number.NaN, unit, { withUnit: false });
+    return (
+      <tr
+        data-row={row}
+        tabIndex={isActive ? 0 : -1}
+        className={isPointed ? 'row-pointed' : undefined}
+        aria-current={isPointed ? 'true' : undefined}
+      >
+        <th scope="row">
+          {findings.map((finding) => (
+            <span
+              key={`${finding.kind}-${finding.text}`}
+              className="row-finding"
+              title={withLengths(finding.text, unit)}
+            >
+              <SeverityMark severity={finding.severity} />
+              <span className="field-unseen">{severityWord[finding.severity]}: </span>
+            </span>
+          ))}
+          {row}
+        </th>
+        <td className="row-tape">{plain(read?.tapeGirth)}</td>
+        <td>{formatChange(read?.change ?? Number.NaN, unit, { withUnit: false })}</td>
+        <td>{gapChange(read?.changePerGap ?? Number.NaN, unit)}</td>
+        <td>
+          {plain(read?.length)} × {plain(read?.width)}
+        </td>
+        <td>{plain(read?.heightSide)}</td>
+        <td>{degrees(read?.lean)}</td>
+        <td className="row-planned">
+          {isActive ? <PlannedGirth line={line} unit={unit} edits={edits} /> : plain(line.planned)}
+          {line.isByHand && !isActive && <span className="row-by-hand">by hand</span>}
+        </td>
+        <td className="row-band">
+          <span className="row-swatch" style={{ background: colour }} />
+          {line.colour}
+        </td>
+      </tr>
+    );
+  },
+  (before, after) => {
+    const { line: old, ...oldRest } = before;
+    const { line: now, ...nowRest } = after;
+    return isSame(oldRest, nowRest) && isSame(old, now);
+  },
+);
+
+interface PlannedGirthProps {
+  readonly line: TableRow;
+  readonly unit: Unit;
+  readonly edits: RowEdits;
+}
+
+function PlannedGirth({ line: { row, planned, isByHand }, unit, edits }: PlannedGirthProps) {
+  return (
+    <span className="row-edit">
+      <LengthField
+        label={`Planned girth of row ${row}`}
+        hideLabel
+        mm={planned}
+        unit={unit}
+        least={limits.girth.least}
+        most={limits.girth.most}
+        onCommit={(girth, stepped) => {
+          edits.set(row, girth, stepped ? `row-${row}-keys` : undefined);
+          return null;
+        }}
+      />
+      {isByHand && (
+        <button
+          type="button"
+          className="row-clear"
+          aria-label={`Clear row ${row}: back on the girth line`}
+          onClick={() => edits.clear(row)}
+        >
+          clear
+        </button>
+      )}
+    </span>
+  );
+}
+
+function degrees(angle: number | undefined): string {
+  if (angle === undefined || !Number.isFinite(angle)) return '–';
+  const whole = Math.round(angle);
+  return whole < 0 ? `−${-whole}°` : `${whole}°`;
+}
+
+function isSame<T extends object>(one: T, other: T): boolean {
+  return (Object.keys(one) as (keyof T)[]).every((key) => Object.is(one[key], other[key]));
+}

@@ -1,0 +1,70 @@
+import type { KeyboardEvent } from 'react';
+import { useId } from 'react';
+import { FieldFrame } from './FieldFrame.tsx';
+import { useDraft } from './useDraft.ts';
+
+export interface CountFieldProps {
+  readonly label: string;
+  readonly count: number;
+  readonly least: number;
+  readonly most: number;
+  /** Takes the new count; gives back why it cannot be, or null. `stepped` for keys and buttons. */
+  readonly onCommit: (count: number, stepped: boolean) => string | null;
+}
+
+/** A whole number with a button for one less and one more. */
+export function CountField({ label, count, least, most, onCommit }: CountFieldProps) {
+  const id = useId();
+  const { typed, problem, type, refuse, forget, take } = useDraft(count, onCommit);
+  const commit = () => {
+    if (typed === null || typed === `${count}`) return forget();
+    const whole = Number(typed);
+    const fits = typed.trim() !== '' && Number.isInteger(whole) && whole >= least && whole <= most;
+    if (fits) take(whole, false);
+    else refuse(`${label}: ${least} to ${most}; found ${typed.trim() || 'nothing'}`);
+  };
+  const step = (by: number) => {
+    const to = Math.min(most, Math.max(least, count + by));
+    if (to !== count) take(to, true);
+  };
+  const onKeyDown = (event: KeyboardEvent) => {
+    if (event.key === 'Enter') commit();
+    if (event.key === 'Escape') forget();
+    if (event.key === 'ArrowUp' || event.key === 'ArrowDown') {
+      event.preventDefault();
+      step(event.key === 'ArrowUp' ? 1 : -1);
+    }
+  };
+  const stepButton = (by: -1 | 1) => (
+    <button
+      type="button"
+      className="field-step"
+      aria-label={`${label}: one ${by < 0 ? 'less' : 'more'}`}
+      disabled={by < 0 ? count <= least : count >= most}
+      onClick={() => step(by)}
+    >
+      {by < 0 ? '−' : '+'}
+    </button>
+  );
+  return (
+    <FieldFrame id={id} label={label} problem={problem}>
+      {stepButton(-1)}
+      <input
+        id={id}
+        className="field-input field-number"
+        type="number"
+        inputMode="numeric"
+        min={least}
+        max={most}
+        step={1}
+        value={typed ?? count}
+        aria-invalid={problem !== null}
+        aria-describedby={problem ? `${id}-problem` : undefined}
+        onChange={(event) => type(event.target.value)}
+        onKeyDown={onKeyDown}
+        onBlur={commit}
+      />
+      {stepButton(1)}
+    </FieldFrame>
+  );
+}

@@ -1,0 +1,69 @@
+import type { KeyboardEvent } from 'react';
+import { useId } from 'react';
+import type { Unit } from '../../plan/schema.ts';
+import { formatLength } from '../../plan/units.ts';
+import { steppedGirth } from '../girthStep.ts';
+import { FieldFrame } from './FieldFrame.tsx';
+import { fineText, lengthEntry, rangeText } from './lengthEntry.ts';
+import { useDraft } from './useDraft.ts';
+
+export interface LengthFieldProps {
+  readonly label: string;
+  /** Length shown, mm. */
+  readonly mm: number;
+  readonly unit: Unit;
+  /** Least and most allowed, mm. */
+  readonly least: number;
+  readonly most: number;
+  /** Takes the new length, mm; gives back why it cannot be, or null. `stepped` for arrow keys. */
+  readonly onCommit: (mm: number, stepped: boolean) => string | null;
+  readonly hideLabel?: boolean;
+}
+
+/** A length typed in any unit. What cannot be read stays as typed, with the reason beneath it. */
+export function LengthField(props: LengthFieldProps) {
+  const { label, mm, unit, least, most, onCommit, hideLabel = false } = props;
+  const id = useId();
+  const limits = { label, unit, least, most };
+  const { typed, problem, type, refuse, forget, take } = useDraft(mm, onCommit);
+  const shown = formatLength(mm, unit);
+  const commit = () => {
+    if (typed === null || typed.trim() === shown) return forget();
+    const entry = lengthEntry(typed, limits);
+    if (entry.ok) take(entry.mm, false);
+    else refuse(entry.problem);
+  };
+  const step = (by: number, large: boolean) => {
+    const entry = typed === null ? null : lengthEntry(typed, limits);
+    const to = steppedGirth(entry?.ok ? entry.mm : mm, unit, by, large);
+    take(Math.min(most, Math.max(least, to)), true);
+  };
+  const onKeyDown = (event: KeyboardEvent) => {
+    if (event.key === 'Enter') commit();
+    if (event.key === 'Escape') forget();
+    if (event.key === 'ArrowUp' || event.key === 'ArrowDown') {
+      event.preventDefault();
+      step(event.key === 'ArrowUp' ? 1 : -1, event.shiftKey);
+    }
+  };
+  const fine = typed === null && !hideLabel ? fineText(mm, unit) : '';
+  return (
+    <FieldFrame id={id} label={label} hideLabel={hideLabel} problem={problem}>
+      <input
+        id={id}
+        className="field-input"
+        type="text"
+        autoComplete="off"
+        spellCheck={false}
+        title={`${label}: ${rangeText(limits)}`}
+        value={typed ?? shown}
+        aria-invalid={problem !== null}
+        aria-describedby={problem ? `${id}-problem` : undefined}
+        onChange={(event) => type(event.target.value)}
+        onKeyDown={onKeyDown}
+        onBlur={commit}
+      />
+      {fine && <span className="field-fine">{fine}</span>}
+    </FieldFrame>
+  );
+}

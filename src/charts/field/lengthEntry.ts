@@ -1,0 +1,41 @@
+/** What a typed length becomes: millimetres inside the limits, or a sentence that says why not. */
+import type { Unit } from '../../plan/schema.ts';
+import type { ParsedLength } from '../../plan/units.ts';
+import { formatLength, parseLength } from '../../plan/units.ts';
+import { girthStep } from '../girthStep.ts';
+
+export interface LengthLimits {
+  readonly label: string;
+  readonly unit: Unit;
+  /** Least and most, mm, both allowed. */
+  readonly least: number;
+  readonly most: number;
+}
+
+/**
+ * Reads `typed`. The limits are shown rounded to the unit, so a length that rounds to one of them
+ * is taken as that limit.
+ */
+export function lengthEntry(typed: string, limits: LengthLimits): ParsedLength {
+  const parsed = parseLength(typed, limits.unit, { signed: true });
+  if (!parsed.ok) return { ok: false, problem: `${limits.label}: ${parsed.problem}` };
+  const slack = girthStep(limits.unit) / 2;
+  const { least, most } = limits;
+  if (!(parsed.mm >= least - slack && parsed.mm <= most + slack)) {
+    return { ok: false, problem: `${limits.label}: ${rangeText(limits)}; found ${typed.trim()}` };
+  }
+  return { ok: true, mm: Math.min(most, Math.max(least, parsed.mm)) };
+}
+
+/** `0 to 200 mm`. */
+export function rangeText({ unit, least, most }: LengthLimits): string {
+  return `${formatLength(least, unit, { withUnit: false })} to ${formatLength(most, unit)}`;
+}
+
+/** The length in mm, where a strand's fine size would be lost in the unit's rounding; else nothing. */
+export function fineText(mm: number, unit: Unit): string {
+  if (unit !== 'in') return '';
+  const shown = parseLength(formatLength(mm, unit), unit);
+  const isExact = shown.ok && Math.abs(shown.mm - mm) < 0.06;
+  return isExact ? '' : `${Math.round(mm * 100) / 100} mm`;
+}

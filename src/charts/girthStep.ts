@@ -1,0 +1,24 @@
+/** How far one press of a key moves a girth, and where a dragged girth comes to rest. */
+import type { Unit } from '../plan/schema.ts';
+
+/** A sixteenth of an inch, or a millimetre; `large` takes half an inch or ten millimetres. Result in mm. */
+export function girthStep(unit: Unit, large = false): number {
+  if (unit === 'in') return (25.4 / 16) * (large ? 8 : 1);
+  return large ? 10 : 1;
+}
+
+/** The nearest girth that a tape in `unit` can show, mm. */
+export function restingGirth(girth: number, unit: Unit): number {
+  const step = girthStep(unit);
+  return tidy(Math.round(girth / step) * step);
+}
+
+/** `girth` moved by `steps` steps in `unit`, onto the tape's marks, mm. */
+export function steppedGirth(girth: number, unit: Unit, steps: number, large: boolean): number {
+  return restingGirth(girth + steps * girthStep(unit, large), unit);
+}
+
+/** Lengths are kept to a ten-thousandth of a millimetre: 1/16 in is exactly 1.5875 mm. */
+function tidy(length: number): number {
+  return Math.round(length * 1e4) / 1e4;
+}

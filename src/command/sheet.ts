@@ -1,0 +1,49 @@
+/** The headless command: `npm run --silent sheet -- FILE --out DIR`. See `options.ts`. */
+import { rowsCsv } from '../export/rowsCsv.ts';
+import { shapeJsonText } from '../export/shapeJson.ts';
+import { settleBasket } from '../model/settleBasket.ts';
+import type { Plan } from '../plan/schema.ts';
+import { readDesign } from './designFile.ts';
+import type { Options } from './options.ts';
+import { readOptions, usage } from './options.ts';
+import { times } from './times.ts';
+import { writeAll } from './writeAll.ts';
+
+const done = 0;
+const failed = 1;
+const refused = 2;
+
+process.exitCode = run(process.argv.slice(2));
+
+function run(words: readonly string[]): number {
+  const reading = readOptions(words);
+  if (reading.kind === 'help') {
+    process.stdout.write(usage);
+    return done;
+  }
+  if (reading.kind === 'wrong') {
+    process.stderr.write(`sheet: ${reading.message}\n\n${usage}`);
+    return refused;
+  }
+  const design = readDesign(reading.options.file);
+  if (!design.ok) {
+    process.stderr.write(`${design.messages.join('\n')}\n`);
+    return refused;
+  }
+  try {
+    sheet(design.plan, reading.options);
+    return done;
+  } catch (error) {
+    const why = error instanceof Error ? error.message : String(error);
+    process.stderr.write(`sheet: ${reading.options.file}: ${why}\n`);
+    return failed;
+  }
+}
+
+function sheet(plan: Plan, { out, json, time }: Options): void {
+  const basket = settleBasket(plan);
+  const shape = shapeJsonText(basket);
+  if (out !== undefined) writeAll(out, { 'rows.csv': rowsCsv(basket), 'shape.json': shape });
+  if (json) process.stdout.write(shape);
+  if (time) process.stdout.write(`${JSON.stringify(times(plan), null, 2)}\n`);
+}

@@ -1,0 +1,60 @@
+/** How long a plan takes, in medians over some runs. */
+import { basketMesh } from '../mesh/basketMesh.ts';
+import { settleBasket, shapeMemory } from '../model/settleBasket.ts';
+import { endCount, rowCount } from '../plan/counts.ts';
+import type { Plan } from '../plan/schema.ts';
+
+export interface Times {
+  readonly settleColdMs: number;
+  /** After the middle point of the girth line moved by 1 % of its girth, from the last shape. */
+  readonly settleWarmMs: number;
+  readonly meshMs: number;
+  readonly runs: number;
+  readonly ends: number;
+  readonly rows: number;
+}
+
+/** Times of `plan`, in milliseconds to the hundredth. */
+export function times(plan: Plan, runs = 20): Times {
+  const cold = Array.from({ length: runs }, () => timed(() => settleBasket(plan)));
+  const memory = shapeMemory();
+  const basket = settleBasket(plan, memory);
+  const warm = Array.from({ length: runs }, (_, run) => {
+    const moved = withMovedPoint(plan, run % 2 === 0 ? 1.01 : 0.99);
+    return timed(() => settleBasket(moved, memory));
+  });
+  const mesh = Array.from({ length: runs }, () => timed(() => basketMesh(basket)));
+  return {
+    settleColdMs: median(cold),
+    settleWarmMs: median(warm),
+    meshMs: median(mesh),
+    runs,
+    ends: endCount(plan),
+    rows: rowCount(plan),
+  };
+}
+
+/** The plan with the girth at the middle point of its girth line multiplied. */
+export function withMovedPoint(plan: Plan, factor: number): Plan {
+  const { points } = plan.girthLine;
+  const middle = Math.floor(points.length / 2);
+  const moved = points.map((point, index) =>
+    index === middle ? { ...point, girth: point.girth * factor } : point,
+  );
+  return { ...plan, girthLine: { ...plan.girthLine, points: moved } };
+}
+
+/** The middle of the values, or the mean of the two middle ones. */
+export function median(values: readonly number[]): number {
+  const sorted = [...values].sort((one, other) => one - other);
+  const half = (sorted.length - 1) / 2;
+  const low = sorted[Math.floor(half)] ?? Number.NaN;
+  const high = sorted[Math.ceil(half)] ?? Number.NaN;
+  return Math.round(((low + high) / 2) * 100) / 100;
+}
+
+function timed(work: () => unknown): number {
+  const began = performance.now();
+  work();
+  return performance.now() - began;
+}

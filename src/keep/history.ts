@@ -1,0 +1,68 @@
+/** What was done, step by step, so that it can be undone: plain data and three functions. */
+import type { Plan } from '../plan/schema.ts';
+
+export interface Step {
+  /** The plan on the other side of this step. */
+  readonly plan: Plan;
+  /** What the step did, as `girth of row 18`. */
+  readonly label: string;
+}
+
+export interface History {
+  readonly plan: Plan;
+  /** Steps that can be undone, oldest first; each holds the plan before it. */
+  readonly past: readonly Step[];
+  /** Steps that can be redone, nearest last; each holds the plan after it. */
+  readonly future: readonly Step[];
+  /** The step that the next change may still join, and when it last grew, ms. */
+  readonly growing: { readonly key: string; readonly time: number } | null;
+}
+
+/** A change with the same key joins the step before it unless this much time has passed, ms. */
+const longestRest = 1500;
+
+/** A history without steps. */
+export function newHistory(plan: Plan): History {
+  return { plan, past: [], future: [], growing: null };
+}
+
+/**
+ * The history after a change to `plan`. Changes with the same `key` one after another, as those of
+ * one drag, are one step. `time` is when the change was made, ms.
+ */
+export function changed(
+  history: History,
+  plan: Plan,
+  label: string,
+  key: string | undefined,
+  time: number,
+): History {
+  const { growing } = history;
+  const joins = key !== undefined && growing?.key === key && time - growing.time < longestRest;
+  const past = joins ? history.past : [...history.past, { plan: history.plan, label }];
+  return { plan, past, future: [], growing: key === undefined ? null : { key, time } };
+}
+
+/** The history one step back; itself where there is nothing to undo. */
+export function undone(history: History): History {
+  const step = history.past.at(-1);
+  if (!step) return history;
+  return {
+    plan: step.plan,
+    past: history.past.slice(0, -1),
+    future: [...history.future, { plan: history.plan, label: step.label }],
+    growing: null,
+  };
+}
+
+/** The history one step forward; itself where there is nothing to redo. */
+export function redone(history: History): History {
+  const step = history.future.at(-1);
+  if (!step) return history;
+  return {
+    plan: step.plan,
+    past: [...history.past, { plan: history.plan, label: step.label }],
+    future: history.future.slice(0, -1),
+    growing: null,
+  };
+}

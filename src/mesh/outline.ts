@@ -1,0 +1,160 @@
+/**
+ * The basket as a line drawing: one side of it, as flat lines in millimetres, y up.
+ * Hot loops over typed arrays: `!` says that an index is inside.
+ */
+import type { Basket } from '../model/basket.ts';
+import { envelope } from './envelope.ts';
+import { flatLoop } from './flatLoop.ts';
+import { nodeNormals } from './surface.ts';
+
+/** 'side': seen from the south, length across. 'end': seen from the east, width across. */
+export type OutlineView = 'side' | 'end';
+
+/** A line as x, y, x, y, … in mm; x to the right, y up, the table at y = 0. */
+export type FlatLine = readonly number[];
+
+export interface Outline {
+  readonly view: OutlineView;
+  /** The outer edge of all that is seen, a closed line, counter-clockwise from its lower left. */
+  readonly silhouette: FlatLine;
+  /** The near half of each row, base edge (row 0) first, left to right. */
+  readonly rows: readonly { readonly row: number; readonly line: FlatLine }[];
+  /** The ends that stand on the near half, from the base edge to the last row. */
+  readonly stakes: readonly { readonly end: number; readonly line: FlatLine }[];
+  /** The table's top, a little longer than the basket. */
+  readonly table: FlatLine;
+  /** Smallest and largest x and y of the silhouette, and how far apart they are. */
+  readonly left: number;
+  readonly right: number;
+  readonly bottom: number;
+  readonly top: number;
+  readonly width: number;
+  readonly height: number;
+}
+
+/** The basket seen from its side or its end. */
+export function outline(basket: Basket, view: OutlineView): Outline {
+  const { net, positions } = basket;
+  const axis = view === 'side' ? 0 : 1;
+  const flat = flatten(positions, axis);
+  const loops = net.rows.map(({ nodes }) => flatLoop(positions, nodes, axis));
+  const edges = outerEdges(basket, loops);
+  const stations = spread(edges.left[0] ?? 0, edges.right[0] ?? 0);
+  const rim = loops.at(-1) ?? [];
+  const rimStations = spread(edges.left.at(-2) ?? 0, edges.right.at(-2) ?? 0);
+  const silhouette = [
+    ...envelope([loops[0] ?? [], ...baseLines(basket, flat)], stations, 'lower'),
+    ...edges.right,
+    ...reversed(envelope([rim], rimStations, 'upper')),
+    ...reversed(edges.left),
+  ];
+  const size = extent(silhouette);
+  const margin = 0.08 * size.width;
+  return {
+    view,
+    silhouette,
+    rows: loops.map((loop, row) => ({ row, line: nearHalf(loop) })),
+    stakes: nearEnds(basket, flat, axis),
+    table: [size.left - margin, 0, size.right + margin, 0],
+    ...size,
+  };
+}
+
+/** x, y of each node seen along the other level axis. */
+function flatten(positions: Float64Array, axis: 0 | 1): Float64Array {
+  const flat = new Float64Array((2 * positions.length) / 3);
+  for (let node = 0; 2 * node < flat.length; node += 1) {
+    flat[2 * node] = positions[3 * node + axis]!;
+    flat[2 * node + 1] = positions[3 * node + 2]!;
+  }
+  return flat;
+}
+
+/**
+ * The left and right edge, row by row upward: the outermost point of each row's loop, moved out to
+ * the wall's outer face (half a stake and a weaver).
+ */
+function outerEdges({ net, plan }: Basket, loops: readonly number[][]) {
+  const left: number[] = [];
+  const right: number[] = [];
+  loops.forEach((loop, row) => {
+    const band = plan.bands[net.rows[row]!.band];
+    const stake = net.stakes[0]?.strand.thickness ?? 0;
+    const face = stake / 2 + (band?.weaver.thickness ?? 0);
+    let [low, high] = [0, 0];
+    for (let at = 0; at < loop.length; at += 2) {
+      if (loop[at]! < loop[low]!) low = at;
+      if (loop[at]! > loop[high]!) high = at;
+    }
+    left.push((loop[low] ?? 0) - face, loop[low + 1] ?? 0);
+    right.push((loop[high] ?? 0) + face, loop[high + 1] ?? 0);
+  });
+  return { left, right };
+}
+
+/** Each stake's part in the base. */
+function baseLines({ net }: Basket, flat: Float64Array): number[][] {
+  return net.stakes.map(({ nodes, edge }) => {
+    const from = Math.max(0, edge[0]);
+    const to = edge[1] < 0 ? nodes.length - 1 : edge[1];
+    return Array.from(nodes.slice(from, to + 1)).flatMap((node) => [
+      flat[2 * node]!,
+      flat[2 * node + 1]!,
+    ]);
+  });
+}
+
+/** The part of a counter-clockwise loop from its leftmost point round the near side to its rightmost. */
+function nearHalf(loop: readonly number[]): number[] {
+  const count = loop.length / 2;
+  let [low, high] = [0, 0];
+  for (let at = 0; at < count; at += 1) {
+    if (loop[2 * at]! < loop[2 * low]!) low = at;
+    if (loop[2 * at]! > loop[2 * high]!) high = at;
+  }
+  const line: number[] = [];
+  for (let at = low; count > 0; at = (at + 1) % count) {
+    line.push(loop[2 * at]!, loop[2 * at + 1]!);
+    if (at === high) break;
+  }
+  return line;
+}
+
+/** The ends whose wall faces the eye for the most part. */
+function nearEnds(basket: Basket, flat: Float64Array, axis: 0 | 1) {
+  const normals = nodeNormals(basket.net, basket.positions);
+  // the eye is at −y for the side view, at +x for the end view
+  const towards = axis === 0 ? { axis: 1, sign: -1 } : { axis: 0, sign: 1 };
+  return basket.net.ends.flatMap(({ nodes }, end) => {
+    let facing = 0;
+    for (const node of nodes) facing += towards.sign * normals[3 * node + towards.axis]!;
+    if (!(facing > 0)) return [];
+    const line = Array.from(nodes).flatMap((node) => [flat[2 * node]!, flat[2 * node + 1]!]);
+    return [{ end, line }];
+  });
+}
+
+/** Places from `from` to `to` at which an edge is read, both ends left out. */
+function spread(from: number, to: number): number[] {
+  const steps = 48;
+  return Array.from({ length: steps - 1 }, (_, at) => from + ((to - from) * (at + 1)) / steps);
+}
+
+function reversed(line: FlatLine): number[] {
+  const back: number[] = [];
+  for (let at = line.length - 2; at >= 0; at -= 2) back.push(line[at]!, line[at + 1]!);
+  return back;
+}
+
+function extent(line: FlatLine) {
+  const [x, y] = [0, 1].map((offset) => line.filter((_, at) => at % 2 === offset));
+  const left = least(x!);
+  const right = -least(x!.map((value) => -value));
+  const bottom = least(y!);
+  const top = -least(y!.map((value) => -value));
+  return { left, right, bottom, top, width: right - left, height: top - bottom };
+}
+
+function least(values: readonly number[]): number {
+  return values.reduce((low, value) => Math.min(low, value), values[0] ?? 0);
+}

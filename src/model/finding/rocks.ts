@@ -1,0 +1,30 @@
+import { baseSize } from '../../plan/baseSize.ts';
+import { footing, touching } from '../read/footing.ts';
+import type { Find } from './family.ts';
+import { mm } from './family.ts';
+
+/** It rocks when what touches the table is narrower than this share of the base. No source. */
+const narrow = 0.6;
+
+/** A basket that stands on the middle of its base while the corners are in the air. */
+export const rocks: Find = ({ plan, net, positions }) => {
+  const { hang, stance } = footing(plan, net, positions);
+  const { length, width } = baseSize(plan.base);
+  const limit = touching * Math.hypot(length, width);
+  if (hang <= limit || Math.min(stance.length, stance.width) > narrow) return [];
+  const lift = plan.base.centreLift;
+  const now = lift > 0 ? `more than the ${mm(lift)} it has now` : 'it has no lift now';
+  return [
+    {
+      kind: 'rocks',
+      severity: 'warn',
+      row: null,
+      rows: [],
+      value: hang,
+      limit,
+      text:
+        `It stands on its middle and rocks: the base hangs ${mm(hang)} below its corners. ` +
+        `Push the middle of the base in further (${now}).`,
+    },
+  ];
+};

@@ -1,0 +1,61 @@
+import type { Plan } from '../../plan/schema.ts';
+
+/** How a row shares its girth among the ends. Lengths mm. */
+export interface RowSpacing {
+  readonly spacing: Float64Array;
+  readonly grip: Float64Array;
+  readonly cornerLength: number;
+}
+
+/** What the base gives the rows above it. */
+export interface BaseSpacing {
+  /** Straight distance from each end to the next on the flat base. */
+  readonly chord: Float64Array;
+  /** True for the segment that goes round a corner. */
+  readonly corner: readonly boolean[];
+  readonly girth: number;
+  /** Outline girth less the smooth loop through the stakes' middles: what sharp corners add. */
+  readonly cornerLength: number;
+  /** Wall height over which the spacing evens out (e-fold), mm. */
+  readonly evening: number;
+}
+
+/** Grip of pinned corner stakes on each other, in terms of the other spacings'. */
+const pinGrip = 40;
+
+/**
+ * The spacing of one row. Close to the base it is the base's own; it evens out exponentially as the
+ * wall rises, starting at the base (square), above the pins (pinned) or above the flat rows (fanned).
+ * Pinned corners keep their distance whatever the girth; fanned ones take in all that the row gains.
+ *
+ * `row` counts from 1, `wall` is the wall height of the row's middle, `free` that of the last row
+ * for which the corners are held.
+ */
+export function rowSpacing(
+  base: BaseSpacing,
+  corners: Plan['base']['corners'],
+  row: number,
+  girth: number,
+  wall: number,
+  free: number,
+): RowSpacing {
+  const ends = base.chord.length;
+  const sharp = Math.exp(-Math.max(0, wall - free) / base.evening);
+  const cornerLength = sharp * base.cornerLength;
+  const budget = girth - cornerLength;
+  const held = row <= corners.rows;
+  let inCorners = 0;
+  base.chord.forEach((chord, j) => {
+    if (base.corner[j]) inCorners += chord;
+  });
+  const whole = base.chord.reduce((sum, chord) => sum + chord, 0);
+  const gained = corners.kind === 'fanned' ? Math.max(0, budget - whole) : 0;
+  const sideScale = Math.max(0.05, (budget - inCorners - gained) / (whole - inCorners));
+  const spacing = base.chord.map((chord, j) => {
+    const own = base.corner[j] ? chord + gained / 4 : chord * sideScale;
+    return sharp * own + ((1 - sharp) * budget) / ends;
+  });
+  const pinned = corners.kind === 'pinned' && held;
+  const grip = Float64Array.from(base.corner, (isCorner) => (isCorner && pinned ? pinGrip : 1));
+  return { spacing, grip, cornerLength };
+}

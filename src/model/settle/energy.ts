@@ -1,0 +1,368 @@
+import type { Elements } from './elements.ts';
+
+/** Tensions (multipliers) that hold the lengths: per stake segment and per row loop. */
+export interface Tensions {
+  readonly segment: Float64Array;
+  readonly loop: Float64Array;
+  /** The held centre lift (one value). */
+  readonly lift: Float64Array;
+}
+
+/** Unit vectors kept still while one step is searched: they turn with the shape between steps. */
+export interface Frames {
+  /** The base's upward normal. */
+  readonly up: Float64Array;
+  /** Set turn vector of each loop node. */
+  readonly hold: Float64Array;
+}
+
+/** Scratch and results of one evaluation; made once a net and used again. */
+export interface Evaluation {
+  /** Length residuals, mm: segments, loops and the centre lift. */
+  readonly segmentGap: Float64Array;
+  readonly loopGap: Float64Array;
+  readonly liftGap: Float64Array;
+  readonly chord: Float64Array;
+  readonly unit: Float64Array;
+  readonly turn: Float64Array;
+  /** Gradient of each row's length with respect to its nodes' edges (see `loopLengths`). */
+  readonly lengthEdge: Float64Array;
+  /** Gradient over all nodes, x, y, z. */
+  readonly gradient: Float64Array;
+}
+
+/** Room for the evaluation of `elements` over `nodeCount` nodes. */
+export function evaluation(elements: Elements, nodeCount: number): Evaluation {
+  const loops = elements.loop.nodes.length;
+  return {
+    segmentGap: new Float64Array(elements.segment.rest.length),
+    loopGap: new Float64Array(elements.loop.target.length),
+    liftGap: new Float64Array(1),
+    chord: new Float64Array(loops),
+    unit: new Float64Array(3 * loops),
+    turn: new Float64Array(3 * loops),
+    lengthEdge: new Float64Array(3 * loops),
+    gradient: new Float64Array(3 * nodeCount),
+  };
+}
+
+/**
+ * Energy (over Young's modulus) of the shape `x` and its gradient, in `out.gradient`:
+ * augmented Lagrangian of the lengths, Σ λ·c + ½·ρ·c², bending of stakes and weavers, springs.
+ * With `raise` the tensions are first raised by what the lengths are off, λ ← λ + ρ·c, within the cap.
+ */
+export function evaluate(
+  elements: Elements,
+  tensions: Tensions,
+  frames: Frames,
+  x: Float64Array,
+  out: Evaluation,
+  raise = false,
+): number {
+  out.gradient.fill(0);
+  return (
+    segments(elements, tensions, x, out, raise) +
+    springEnergy(elements, x, out.gradient) +
+    bends(elements, x, out.gradient) +
+    liftEnergy(elements, tensions, frames, x, out, raise) +
+    rowLoops(elements, tensions, frames, x, out, raise)
+  );
+}
+
+function segments(
+  { segment, penalty, tensionCap }: Elements,
+  tensions: Tensions,
+  x: Float64Array,
+  out: Evaluation,
+  raise: boolean,
+): number {
+  const { nodes, rest, weight } = segment;
+  const g = out.gradient;
+  let energy = 0;
+  for (let i = 0; i < rest.length; i++) {
+    const a = 3 * nodes[2 * i]!;
+    const b = 3 * nodes[2 * i + 1]!;
+    const dx = x[b]! - x[a]!;
+    const dy = x[b + 1]! - x[a + 1]!;
+    const dz = x[b + 2]! - x[a + 2]!;
+    const length = Math.sqrt(dx * dx + dy * dy + dz * dz) + 1e-12;
+    const gap = length - rest[i]!;
+    out.segmentGap[i] = gap;
+    if (raise) tensions.segment[i] = raised(tensions.segment[i]!, penalty * gap, tensionCap);
+    const w = weight[i]!;
+    energy += w * gap * (tensions.segment[i]! + 0.5 * penalty * gap);
+    const pull = (w * (tensions.segment[i]! + penalty * gap)) / length;
+    g[a] = g[a]! - pull * dx;
+    g[a + 1] = g[a + 1]! - pull * dy;
+    g[a + 2] = g[a + 2]! - pull * dz;
+    g[b] = g[b]! + pull * dx;
+    g[b + 1] = g[b + 1]! + pull * dy;
+    g[b + 2] = g[b + 2]! + pull * dz;
+  }
+  return energy;
+}
+
+function springEnergy({ spring }: Elements, x: Float64Array, g: Float64Array): number {
+  const { nodes, rest, stiffness } = spring;
+  let energy = 0;
+  for (let i = 0; i < rest.length; i++) {
+    const a = 3 * nodes[2 * i]!;
+    const b = 3 * nodes[2 * i + 1]!;
+    const dx = x[b]! - x[a]!;
+    const dy = x[b + 1]! - x[a + 1]!;
+    const dz = x[b + 2]! - x[a + 2]!;
+    const length = Math.sqrt(dx * dx + dy * dy + dz * dz) + 1e-12;
+    const gap = length - rest[i]!;
+    energy += 0.5 * stiffness[i]! * gap * gap;
+    const pull = (stiffness[i]! * gap) / length;
+    g[a] = g[a]! - pull * dx;
+    g[a + 1] = g[a + 1]! - pull * dy;
+    g[a + 2] = g[a + 2]! - pull * dz;
+    g[b] = g[b]! + pull * dx;
+    g[b + 1] = g[b + 1]! + pull * dy;
+    g[b + 2] = g[b + 2]! + pull * dz;
+  }
+  return energy;
+}
+
+/** Bending of stakes from second differences on uneven spacing, ½·EI/l̄·|d₊/l₊ − d₋/l₋|². */
+function bends({ bend }: Elements, x: Float64Array, g: Float64Array): number {
+  const { nodes, before, after, stiffness } = bend;
+  let energy = 0;
+  for (let i = 0; i < before.length; i++) {
+    const a = 3 * nodes[3 * i]!;
+    const b = 3 * nodes[3 * i + 1]!;
+    const c = 3 * nodes[3 * i + 2]!;
+    const p = 1 / before[i]!;
+    const q = 1 / after[i]!;
+    const k = stiffness[i]!;
+    for (let d = 0; d < 3; d++) {
+      const r = p * x[a + d]! - (p + q) * x[b + d]! + q * x[c + d]!;
+      energy += 0.5 * k * r * r;
+      const f = k * r;
+      g[a + d] = g[a + d]! + p * f;
+      g[b + d] = g[b + d]! - (p + q) * f;
+      g[c + d] = g[c + d]! + q * f;
+    }
+  }
+  return energy;
+}
+
+/** The centre lift, held like a length: λ·c + ½·ρ·c², c = Σ w·(n·x) − height. */
+function liftEnergy(
+  { lift, penalty, tensionCap }: Elements,
+  tensions: Tensions,
+  { up }: Frames,
+  x: Float64Array,
+  { liftGap, gradient: g }: Evaluation,
+  raise: boolean,
+): number {
+  if (!lift) return 0;
+  const { nodes, weights, height } = lift;
+  let gap = -height;
+  for (let i = 0; i < nodes.length; i++) {
+    const a = 3 * nodes[i]!;
+    gap += weights[i]! * (up[0]! * x[a]! + up[1]! * x[a + 1]! + up[2]! * x[a + 2]!);
+  }
+  liftGap[0] = gap;
+  if (raise) tensions.lift[0] = raised(tensions.lift[0]!, penalty * gap, tensionCap);
+  const pull = tensions.lift[0]! + penalty * gap;
+  for (let i = 0; i < nodes.length; i++) {
+    const a = 3 * nodes[i]!;
+    const f = pull * weights[i]!;
+    g[a] = g[a]! + f * up[0]!;
+    g[a + 1] = g[a + 1]! + f * up[1]!;
+    g[a + 2] = g[a + 2]! + f * up[2]!;
+  }
+  return gap * (tensions.lift[0]! + 0.5 * penalty * gap);
+}
+
+/**
+ * Rows: length of the smooth loop (see net/smoothLength) held at its target, and bending of the
+ * weaver from the turn Δ between unit chords, ½·B/l̄·|Δ − hold|².
+ *
+ * With D = ∂/∂Δ at each node the gradient with respect to edge e_j is t_j·(∂/∂c_j) + P_j(D_j − D_{j+1})/c_j,
+ * P = 1 − t·tᵀ; node j takes it with a minus sign and node j + 1 with a plus.
+ */
+function rowLoops(
+  elements: Elements,
+  tensions: Tensions,
+  frames: Frames,
+  x: Float64Array,
+  out: Evaluation,
+  raise: boolean,
+): number {
+  const { loop, penalty, tensionCap } = elements;
+  const { first, nodes, target, segmentWeight, turnWeight, stiffness, shareA, shareB } = loop;
+  const { chord, unit, turn, lengthEdge, gradient: g } = out;
+  const { hold } = frames;
+  let energy = 0;
+  for (let r = 0; r < target.length; r++) {
+    const from = first[r]!;
+    const to = first[r + 1]!;
+    chords(nodes, from, to, x, out);
+    // Gradient of the row's length with respect to the turns, gathered in lengthEdge for a while.
+    let length = 0;
+    for (let j = from; j < to; j++) {
+      lengthEdge[3 * j] = 0;
+      lengthEdge[3 * j + 1] = 0;
+      lengthEdge[3 * j + 2] = 0;
+    }
+    for (let j = from; j < to; j++) {
+      const w = segmentWeight[j]!;
+      if (w === 0) continue;
+      const next = j + 1 < to ? j + 1 : from;
+      length += w * segmentLength(j, next, w, shareA[j]!, shareB[j]!, out);
+    }
+    const gap = length - target[r]!;
+    out.loopGap[r] = gap;
+    if (raise) tensions.loop[r] = raised(tensions.loop[r]!, penalty * gap, tensionCap);
+    energy += gap * (tensions.loop[r]! + 0.5 * penalty * gap);
+    const pull = tensions.loop[r]! + penalty * gap;
+    for (let j = from; j < to; j++) {
+      if (turnWeight[j] === 0) continue;
+      const k = turnWeight[j]! * stiffness[j]!;
+      for (let d = 3 * j; d < 3 * j + 3; d++) energy += 0.5 * k * (turn[d]! - hold[d]!) ** 2;
+    }
+    edgeGradients(loop, frames, from, to, pull, out, g);
+  }
+  return energy;
+}
+
+/** A tension raised by `by`, within the cap either way. */
+function raised(tension: number, by: number, cap: number): number {
+  return Math.max(-cap, Math.min(cap, tension + by));
+}
+
+/** Chords, unit chords and turns of one loop. */
+function chords(
+  nodes: Int32Array,
+  from: number,
+  to: number,
+  x: Float64Array,
+  { chord, unit, turn }: Evaluation,
+): void {
+  for (let j = from; j < to; j++) {
+    const a = 3 * nodes[j]!;
+    const b = 3 * nodes[j + 1 < to ? j + 1 : from]!;
+    const dx = x[b]! - x[a]!;
+    const dy = x[b + 1]! - x[a + 1]!;
+    const dz = x[b + 2]! - x[a + 2]!;
+    const c = Math.sqrt(dx * dx + dy * dy + dz * dz) + 1e-9;
+    chord[j] = c;
+    unit[3 * j] = dx / c;
+    unit[3 * j + 1] = dy / c;
+    unit[3 * j + 2] = dz / c;
+  }
+  for (let j = from; j < to; j++) {
+    const before = j > from ? j - 1 : to - 1;
+    turn[3 * j] = unit[3 * j]! - unit[3 * before]!;
+    turn[3 * j + 1] = unit[3 * j + 1]! - unit[3 * before + 1]!;
+    turn[3 * j + 2] = unit[3 * j + 2]! - unit[3 * before + 2]!;
+  }
+}
+
+/** Smooth length of segment j, adding its gradient with respect to the turns to `lengthEdge`. */
+function segmentLength(
+  j: number,
+  next: number,
+  weight: number,
+  ra: number,
+  rb: number,
+  { chord, turn, lengthEdge }: Evaluation,
+): number {
+  const ax = ra * turn[3 * j]!;
+  const ay = ra * turn[3 * j + 1]!;
+  const az = ra * turn[3 * j + 2]!;
+  const bx = rb * turn[3 * next]!;
+  const by = rb * turn[3 * next + 1]!;
+  const bz = rb * turn[3 * next + 2]!;
+  const c = weight * chord[j]!;
+  const own = 1 / 45;
+  const cross = 7 / 360;
+  lengthEdge[3 * j] = lengthEdge[3 * j]! + c * ra * (own * ax + cross * bx);
+  lengthEdge[3 * j + 1] = lengthEdge[3 * j + 1]! + c * ra * (own * ay + cross * by);
+  lengthEdge[3 * j + 2] = lengthEdge[3 * j + 2]! + c * ra * (own * az + cross * bz);
+  lengthEdge[3 * next] = lengthEdge[3 * next]! + c * rb * (own * bx + cross * ax);
+  lengthEdge[3 * next + 1] = lengthEdge[3 * next + 1]! + c * rb * (own * by + cross * ay);
+  lengthEdge[3 * next + 2] = lengthEdge[3 * next + 2]! + c * rb * (own * bz + cross * az);
+  return chord[j]! * (1 + excess(ax, ay, az, bx, by, bz));
+}
+
+/** How much longer than its chord a smooth segment is, as a share. */
+function excess(ax: number, ay: number, az: number, bx: number, by: number, bz: number): number {
+  const squares = ax * ax + ay * ay + az * az + bx * bx + by * by + bz * bz;
+  const product = ax * bx + ay * by + az * bz;
+  return 0.5 * (squares / 45 + (7 / 180) * product);
+}
+
+/** Turns what is known per turn into edges, leaves the length's share in `lengthEdge`, scatters. */
+function edgeGradients(
+  loop: Elements['loop'],
+  { hold }: Frames,
+  from: number,
+  to: number,
+  pull: number,
+  { chord, unit, turn, lengthEdge: D }: Evaluation,
+  g: Float64Array,
+): void {
+  const { nodes, segmentWeight, turnWeight, stiffness, shareA, shareB } = loop;
+  const firstD0 = D[3 * from]!;
+  const firstD1 = D[3 * from + 1]!;
+  const firstD2 = D[3 * from + 2]!;
+  for (let j = from; j < to; j++) {
+    const next = j + 1 < to ? j + 1 : from;
+    const last = next === from;
+    const c = chord[j]!;
+    const tx = unit[3 * j]!;
+    const ty = unit[3 * j + 1]!;
+    const tz = unit[3 * j + 2]!;
+    // Length: D_j − D_{j+1}; the first node's D has been overwritten by the time the loop closes.
+    const lx = D[3 * j]! - (last ? firstD0 : D[3 * next]!);
+    const ly = D[3 * j + 1]! - (last ? firstD1 : D[3 * next + 1]!);
+    const lz = D[3 * j + 2]! - (last ? firstD2 : D[3 * next + 2]!);
+    const alongL = lx * tx + ly * ty + lz * tz;
+    const w = segmentWeight[j]!;
+    const ra = shareA[j]!;
+    const rb = shareB[j]!;
+    const stretch =
+      w === 0
+        ? 0
+        : w *
+          (1 +
+            excess(
+              ra * turn[3 * j]!,
+              ra * turn[3 * j + 1]!,
+              ra * turn[3 * j + 2]!,
+              rb * turn[3 * next]!,
+              rb * turn[3 * next + 1]!,
+              rb * turn[3 * next + 2]!,
+            ));
+    const ex = stretch * tx + (lx - alongL * tx) / c;
+    const ey = stretch * ty + (ly - alongL * ty) / c;
+    const ez = stretch * tz + (lz - alongL * tz) / c;
+    // Bending: M_j − M_{j+1}.
+    const kj = turnWeight[j]! * stiffness[j]!;
+    const kn = turnWeight[next]! * stiffness[next]!;
+    const mx = kj * (turn[3 * j]! - hold[3 * j]!) - kn * (turn[3 * next]! - hold[3 * next]!);
+    const my =
+      kj * (turn[3 * j + 1]! - hold[3 * j + 1]!) - kn * (turn[3 * next + 1]! - hold[3 * next + 1]!);
+    const mz =
+      kj * (turn[3 * j + 2]! - hold[3 * j + 2]!) - kn * (turn[3 * next + 2]! - hold[3 * next + 2]!);
+    const alongM = mx * tx + my * ty + mz * tz;
+    const fx = pull * ex + (mx - alongM * tx) / c;
+    const fy = pull * ey + (my - alongM * ty) / c;
+    const fz = pull * ez + (mz - alongM * tz) / c;
+    D[3 * j] = ex;
+    D[3 * j + 1] = ey;
+    D[3 * j + 2] = ez;
+    const a = 3 * nodes[j]!;
+    const b = 3 * nodes[next]!;
+    g[a] = g[a]! - fx;
+    g[a + 1] = g[a + 1]! - fy;
+    g[a + 2] = g[a + 2]! - fz;
+    g[b] = g[b]! + fx;
+    g[b + 1] = g[b + 1]! + fy;
+    g[b + 2] = g[b + 2]! + fz;
+  }
+}

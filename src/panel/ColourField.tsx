@@ -1,0 +1,45 @@
+import { useId, useState } from 'react';
+import { FieldFrame } from '../charts/field/FieldFrame.tsx';
+import type { ColourControl } from './control.ts';
+
+const own = 'a colour of my own';
+
+/** A dye by its name, or a colour of one's own. */
+export function ColourField(props: Omit<ColourControl, 'kind'>) {
+  const { label, colour, dyes, onCommit } = props;
+  const id = useId();
+  const [problem, setProblem] = useState<string | null>(null);
+  const isOwn = colour.startsWith('#');
+  const known = Object.keys(dyes);
+  const names = isOwn || known.includes(colour) ? known : [colour, ...known];
+  const shown = dyes[colour] ?? (isOwn ? colour : '#dbbd8f');
+  const choose = (name: string) => setProblem(onCommit(name === own ? shown : name, false));
+  return (
+    <FieldFrame id={id} label={label} problem={problem}>
+      {isOwn ? (
+        <input
+          className="panel-colour"
+          type="color"
+          aria-label={`${label}: mix`}
+          value={colour}
+          onChange={(event) => setProblem(onCommit(event.target.value, true))}
+        />
+      ) : (
+        <span className="panel-swatch" style={{ background: shown }} />
+      )}
+      <select
+        id={id}
+        className="field-input"
+        value={isOwn ? own : colour}
+        onChange={(event) => choose(event.target.value)}
+      >
+        {names.map((name) => (
+          <option key={name} value={name}>
+            {name}
+          </option>
+        ))}
+        <option value={own}>{own}</option>
+      </select>
+    </FieldFrame>
+  );
+}

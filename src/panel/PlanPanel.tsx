@@ -1,0 +1,65 @@
+import { useMemo, useState } from 'react';
+import { baseSize } from '../plan/baseSize.ts';
+import { endCount, rowCount } from '../plan/counts.ts';
+import type { Plan } from '../plan/schema.ts';
+import { formatLength } from '../plan/units.ts';
+import { BandList } from './BandList.tsx';
+import { baseControls } from './baseControls.ts';
+import { ControlList } from './ControlList.tsx';
+import { cornerControls } from './cornerControls.ts';
+import { Section } from './Section.tsx';
+import type { ChangePlan } from './usePlanEdits.ts';
+import { usePlanEdits } from './usePlanEdits.ts';
+import { displayControls, oddEndControls, setControls } from './wholeControls.ts';
+import './panel.css';
+
+export interface PlanPanelProps {
+  readonly plan: Plan;
+  readonly onChange: ChangePlan;
+  /** CSS colour of each dye by its name. */
+  readonly dyes: Readonly<Record<string, string>>;
+}
+
+/** The plan in numbers: base, corners, odd end, bands, set and units. */
+export function PlanPanel({ plan, onChange, dyes }: PlanPanelProps) {
+  const [hold, setHold] = useState(false);
+  const edits = usePlanEdits(plan, onChange, hold);
+  const { base, bands, oddEnd, set, display } = plan;
+  const { unit } = display;
+  const rows = rowCount({ bands });
+  const controls = {
+    base: useMemo(() => baseControls(base, unit, edits), [base, unit, edits]),
+    corners: useMemo(() => cornerControls(base.corners, rows, edits), [base.corners, rows, edits]),
+    oddEnd: useMemo(() => oddEndControls(oddEnd, edits), [oddEnd, edits]),
+    set: useMemo(() => setControls(set, edits), [set, edits]),
+    display: useMemo(() => displayControls(display, edits), [display, edits]),
+  };
+  const { length, width } = baseSize(base);
+  const across = `${formatLength(length, unit, { withUnit: false })} × ${formatLength(width, unit)}`;
+  return (
+    <div className="panel">
+      <Section title="Base" gist={across} startsOpen>
+        <ControlList controls={controls.base} />
+      </Section>
+      <Section title="Corners" gist={base.corners.kind}>
+        <ControlList controls={controls.corners} />
+      </Section>
+      <Section title="Odd end" gist={`${endCount(plan)} ends`}>
+        <ControlList controls={controls.oddEnd} />
+      </Section>
+      <Section title="Bands" gist={`${rows} rows`} startsOpen>
+        <BandList bands={bands} unit={unit} dyes={dyes} edits={edits} />
+      </Section>
+      <Section title="Set" gist={`${set.stakes.toFixed(2)} of the bend stays`}>
+        <ControlList controls={controls.set} />
+      </Section>
+      <Section title="Units" gist={unit}>
+        <ControlList controls={controls.display} />
+      </Section>
+      <label className="panel-hold">
+        <input type="checkbox" checked={hold} onChange={(event) => setHold(event.target.checked)} />
+        <span>Hold the girth points where they are when the base or the rows change</span>
+      </label>
+    </div>
+  );
+}

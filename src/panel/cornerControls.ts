@@ -1,0 +1,60 @@
+import { cornerKinds } from '../plan/base.ts';
+import { limits } from '../plan/limits.ts';
+import type { CornerKind, Corners } from '../plan/schema.ts';
+import type { Control, Controls } from './control.ts';
+import { choicesOf } from './control.ts';
+import type { PlanEdits } from './usePlanEdits.ts';
+
+/** Rows that a newly chosen kind of corner starts with. */
+const firstRows: Readonly<Record<CornerKind, number>> = { pinned: 8, square: 0, fanned: 4 };
+
+/** Kind and hold of the corners, for a wall of `rows` rows. */
+export function cornerControls(corners: Corners, rows: number, edits: PlanEdits): Controls {
+  const set = (label: string, next: Corners, stepped = false) =>
+    edits.base(label, { corners: next }, stepped);
+  const { hold, holdRows } = corners;
+  const kind: Control = {
+    kind: 'choice',
+    label: 'Corners',
+    value: corners.kind,
+    choices: choicesOf(cornerKinds),
+    onCommit: (word) => {
+      const chosen = cornerKinds.find((one) => one === word) ?? corners.kind;
+      return set('the kind of corners', cornersOf(chosen, corners, rows));
+    },
+  };
+  const held: Controls = {
+    hold: {
+      kind: 'share',
+      label: 'Corner hold',
+      share: hold,
+      ...limits.cornerHold,
+      onCommit: (share) => set('the corner hold', { ...corners, hold: share }, true),
+    },
+    holdRows: {
+      kind: 'count',
+      label: 'Hold ends at row',
+      count: holdRows,
+      least: 0,
+      most: Math.max(rows, holdRows),
+      onCommit: (count, stepped) =>
+        set('the rows of corner hold', { ...corners, holdRows: count }, stepped),
+    },
+  };
+  if (corners.kind === 'square') return { cornerKind: kind, ...held };
+  const cornerRows: Control = {
+    kind: 'count',
+    label: corners.kind === 'pinned' ? 'Rows pinned' : 'Rows laid flat',
+    count: corners.rows,
+    least: 0,
+    most: Math.max(rows, corners.rows),
+    onCommit: (count, stepped) =>
+      set('the rows of the corners', { ...corners, rows: count }, stepped),
+  };
+  return { cornerKind: kind, cornerRows, ...held };
+}
+
+function cornersOf(kind: CornerKind, { hold, holdRows }: Corners, rows: number): Corners {
+  if (kind === 'square') return { kind, rows: 0, hold, holdRows };
+  return { kind, rows: Math.min(rows, firstRows[kind]), hold, holdRows };
+}

@@ -1,0 +1,28 @@
+/**
+ * How large a plan may be. Wide enough for any basket a person can carry, narrow enough that a
+ * slip of the keyboard is caught and that no document can ask for an endless computation.
+ */
+export const limits = {
+  /** Stakes of a mat, each way. */
+  stakes: { least: 2, most: 60 },
+  /** Ends round the wall. */
+  ends: { most: 200 },
+  /** Rows of the whole wall. */
+  rows: { least: 1, most: 300 },
+  /** Bands, and points of the girth line. */
+  bands: { least: 1, most: 100 },
+  points: { least: 1, most: 100 },
+  /** Width of a strand, mm. */
+  width: { least: 0.5, most: 60 },
+  /** Thickness of a strand, mm. */
+  thickness: { least: 0.2, most: 30 },
+  /** Girth of a row, or of the base, mm. */
+  girth: { least: 20, most: 10_000 },
+  /** Gap between two stakes of the base, mm. */
+  gap: { least: 0, most: 200 },
+  /** How far the middle of the base is pushed in, mm; and as a share of the base's shorter side. */
+  centreLift: { least: 0, most: 200, mostShare: 0.5 },
+  packing: { least: 0.8, most: 1.6 },
+  cornerHold: { least: 0, most: 1 },
+  stakeSet: { least: 0, most: 0.95 },
+} as const;

@@ -1,0 +1,36 @@
+/**
+ * The kinds of number a design document holds.
+ * The error text of every schema in this room is what is *allowed* (see `allowed.ts`).
+ */
+import { z } from 'zod';
+import { allowedWords } from './allowed.ts';
+
+/** A length in millimetres from `least` to `most`. `what` says what it measures. */
+export function length(least: number, most: number, what: string) {
+  const error = `a length from ${least} to ${most} mm`;
+  return z
+    .number({ error })
+    .min(least, { error })
+    .max(most, { error })
+    .meta({ description: `${what}, mm` });
+}
+
+/** A whole number from `least` to `most`. */
+export function count(least: number, most: number, what: string) {
+  const error = `a whole number from ${least} to ${most}`;
+  return z.int({ error }).min(least, { error }).max(most, { error }).meta({ description: what });
+}
+
+/** A plain number without a unit from `least` to `most`. */
+export function ratio(least: number, most: number, what: string) {
+  const error = `a number from ${least} to ${most}`;
+  return z.number({ error }).min(least, { error }).max(most, { error }).meta({ description: what });
+}
+
+/** One of a few words. */
+export function oneOf<const Words extends readonly [string, ...string[]]>(
+  words: Words,
+  what: string,
+) {
+  return z.enum(words, { error: allowedWords(words) }).meta({ description: what });
+}

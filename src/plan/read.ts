@@ -1,0 +1,85 @@
+/** Reading and writing a design document. Nothing here throws for bad input. */
+import { jsonFault } from './json.ts';
+import { migrations } from './migrations.ts';
+import type { Problem } from './problems.ts';
+import { foundText, problemsOf } from './problems.ts';
+import type { Plan } from './schema.ts';
+import { planSchema, planVersion } from './schema.ts';
+
+/** A plan, or the reasons why there is none. */
+export type PlanReading =
+  | { readonly ok: true; readonly plan: Plan }
+  | { readonly ok: false; readonly problems: readonly Problem[] };
+
+/** Longest text that is looked at. A plan takes a few thousand characters. */
+export const longestText = 1_000_000;
+
+/** Reads the text of a `.girthline.json` file. `file` is its name, for the problems. */
+export function readPlan(text: string, file: string): PlanReading {
+  const json = text.startsWith('\uFEFF') ? text.slice(1) : text;
+  if (json.trim() === '') {
+    return refused({ file, path: '', found: 'an empty file', allowed: 'a design document' });
+  }
+  if (json.length > longestText) {
+    const found = `${json.length} characters`;
+    return refused({ file, path: '', found, allowed: `at most ${longestText} characters` });
+  }
+  const fault = jsonFault(json);
+  if (fault) return refused({ file, ...fault });
+  return checkPlan(JSON.parse(json), file);
+}
+
+/** Checks a value that is already parsed, fills in what it leaves out, and migrates it. */
+export function checkPlan(value: unknown, file: string): PlanReading {
+  if (typeof value !== 'object' || value === null || Array.isArray(value)) {
+    const found = foundText(value);
+    return refused({ file, path: '', found, allowed: 'an object: a design document' });
+  }
+  const format: unknown = Reflect.get(value, 'format');
+  if (format !== 'girthline') {
+    const found = foundText(format);
+    return refused({ file, path: 'format', found, allowed: '"girthline"' });
+  }
+  const version: unknown = Reflect.get(value, 'version');
+  if (!isKnownVersion(version)) {
+    const isNewer = typeof version === 'number' && version > planVersion;
+    const newest = `${planVersion}, the newest version that this Girthline understands`;
+    const found = isNewer ? `version ${version}` : foundText(version);
+    return refused({ file, path: 'version', found, allowed: isNewer ? newest : versionsText() });
+  }
+  const current = migrated(value, version);
+  const reading = planSchema.safeParse(current);
+  if (reading.success) return { ok: true, plan: reading.data };
+  return { ok: false, problems: problemsOf(reading.error.issues, current, file) };
+}
+
+/**
+ * The text of a plan: every key, in the schema's order, ending in a newline. Throws for a plan that
+ * would not be read back, which no function of this room makes.
+ */
+export function writePlan(plan: Plan): string {
+  return `${JSON.stringify(planSchema.parse(plan), null, 2)}\n`;
+}
+
+function isKnownVersion(version: unknown): version is number {
+  return (
+    typeof version === 'number' && (version === planVersion || migrations[version] !== undefined)
+  );
+}
+
+function migrated(value: object, version: number): object {
+  let document = value;
+  for (let from = version; from < planVersion; from++) {
+    document = migrations[from]?.(document) ?? document;
+  }
+  return document;
+}
+
+function versionsText(): string {
+  const versions = [...Object.keys(migrations), planVersion];
+  return versions.length === 1 ? `${planVersion}` : `a version of ${versions.join(', ')}`;
+}
+
+function refused(problem: Problem): PlanReading {
+  return { ok: false, problems: [problem] };
+}

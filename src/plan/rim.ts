@@ -1,0 +1,55 @@
+/** Rim and handle. */
+import { z } from 'zod';
+import { keysOf, kindsOf } from './allowed.ts';
+import { limits } from './limits.ts';
+import { length, oneOf } from './numbers.ts';
+import { strandSchema } from './strand.ts';
+
+const handleKinds = ['none', 'swing', 'fixed'] as const;
+const handleDirections = ['length', 'width'] as const;
+
+const width = length(limits.width.least, limits.width.most, 'width');
+const thickness = length(limits.thickness.least, limits.thickness.most, 'thickness');
+
+const lasher = { width };
+const rim = {
+  hoop: strandSchema,
+  lap: length(0, 500, 'overlap of the hoop ends'),
+  filler: z.boolean({ error: 'true or false' }).meta({ description: 'a filler between the hoops' }),
+  lasher: z.strictObject(lasher, { error: keysOf(lasher) }),
+};
+
+export const rimSchema = z.strictObject(rim, { error: keysOf(rim) });
+
+const ear = {
+  height: length(1, 1000, 'height of the ear, tip to loop'),
+  spread: length(0, 500, 'distance between the two legs of the ear'),
+};
+const earSchema = z.strictObject(ear, { error: keysOf(ear) });
+const bow = { width, thickness };
+const wrap = { width };
+
+const bowAndWrap = {
+  rise: length(1, 2000, 'height of the bow above the rim'),
+  bow: z.strictObject(bow, { error: keysOf(bow) }),
+  wrap: z.strictObject(wrap, { error: keysOf(wrap) }),
+};
+const none = { kind: z.literal('none') };
+const swing = { kind: z.literal('swing'), ...bowAndWrap, ear: earSchema };
+const fixed = {
+  kind: z.literal('fixed'),
+  ...bowAndWrap,
+  ear: earSchema.exactOptional(),
+  across: oneOf(handleDirections, 'which way the handle spans the basket'),
+  spread: length(10, 3000, 'distance it holds between its two sides'),
+};
+
+export const handleSchema = z.discriminatedUnion(
+  'kind',
+  [
+    z.strictObject(none, { error: keysOf(none) }),
+    z.strictObject(swing, { error: keysOf(swing) }),
+    z.strictObject(fixed, { error: keysOf(fixed) }),
+  ],
+  { error: (issue) => kindsOf(issue, handleKinds) },
+);

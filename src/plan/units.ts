@@ -1,0 +1,107 @@
+/**
+ * Lengths as a person types and reads them. Inside, every length is in millimetres; inches are
+ * shown to the sixteenth, centimetres and millimetres to one decimal.
+ */
+import { fractionValue, mixedFraction, withPlainFractions } from './fraction.ts';
+import type { Unit } from './schema.ts';
+
+/** Millimetres in one of each unit. The inch is 25.4 mm exactly. */
+export const unitLength: Readonly<Record<Unit, number>> = { in: 25.4, cm: 10, mm: 1 };
+
+/** A typed length in millimetres, or what is wrong with it, as a sentence. */
+export type ParsedLength =
+  | { readonly ok: true; readonly mm: number }
+  | { readonly ok: false; readonly problem: string };
+
+export interface LengthInput {
+  /** A minus sign is allowed. Default: no. */
+  readonly signed?: boolean;
+}
+
+export interface LengthOutput {
+  /** Write the unit behind the number. Default: yes. */
+  readonly withUnit?: boolean;
+}
+
+const unitNames: Readonly<Record<string, Unit>> = {
+  '"': 'in',
+  '″': 'in',
+  '”': 'in',
+  "''": 'in',
+  in: 'in',
+  'in.': 'in',
+  inch: 'in',
+  inches: 'in',
+  cm: 'cm',
+  mm: 'mm',
+};
+
+const minus = '−';
+
+/** No length here is longer than this: 100 m. */
+const longest = 100_000;
+
+/**
+ * Reads `3 1/2`, `3.5in`, `3 1/2"`, `3½`, `89 mm`, `8,9 cm`. A bare number is in `unit`.
+ */
+export function parseLength(text: string, unit: Unit, options: LengthInput = {}): ParsedLength {
+  const typed = withPlainFractions(text).trim();
+  if (typed === '') return problem('Type a length, such as 3 1/2, 3.5 in or 89 mm.');
+  const isNegative = /^[-−–]/.test(typed);
+  if (isNegative && !options.signed)
+    return problem(`${quoted(text)}: the length cannot be negative.`);
+  const unsigned = typed.replace(options.signed ? /^[-−–+]\s*/ : /^\+\s*/, '');
+
+  const suffix = /[^\d.,/\s-].*$/.exec(unsigned);
+  const named = (suffix?.[0] ?? unit).toLowerCase().trim();
+  const given = Object.hasOwn(unitNames, named) ? unitNames[named] : undefined;
+  if (!given) return problem(`${quoted(text)}: a length ends in in, ", cm, mm or in nothing.`);
+
+  const body = unsigned.slice(0, suffix?.index).trim();
+  if (/^[1-9]\d{0,2},\d{3}$/.test(body)) {
+    return problem(`${quoted(text)}: the comma can be read two ways; leave it out or use a point.`);
+  }
+  const value = fractionValue(body) ?? decimalValue(body);
+  if (value === undefined) return problem(`${quoted(text)}: not a number, such as 3 1/2 or 3.5.`);
+  const mm = value * unitLength[given];
+  if (!(mm <= longest)) return problem(`${quoted(text)}: longer than ${longest / 1000} m.`);
+  return { ok: true, mm: isNegative && mm > 0 ? -mm : mm };
+}
+
+/** `3 1/2 in`, `8.9 cm`, `89 mm`. A value that is not finite is shown as a dash. */
+export function formatLength(
+  mm: number,
+  unit: Unit,
+  { withUnit = true }: LengthOutput = {},
+): string {
+  if (!Number.isFinite(mm)) return '–';
+  const number = unsignedText(Math.abs(mm), unit);
+  const sign = mm < 0 && number !== '0' ? minus : '';
+  return withUnit ? `${sign}${number} ${unit}` : `${sign}${number}`;
+}
+
+/** A change of length with its sign: `+3/16 in`, `−5 mm`, `0 cm`. */
+export function formatChange(mm: number, unit: Unit, output: LengthOutput = {}): string {
+  const text = formatLength(mm, unit, output);
+  return mm > 0 && Number.isFinite(mm) && unsignedText(mm, unit) !== '0' ? `+${text}` : text;
+}
+
+function unsignedText(mm: number, unit: Unit): string {
+  const value = mm / unitLength[unit];
+  return unit === 'in' ? mixedFraction(value) : `${Math.round(value * 10) / 10}`;
+}
+
+function decimalValue(body: string): number | undefined {
+  return /^(?:\d{1,9}(?:[.,]\d{0,12})?|[.,]\d{1,12})$/.test(body)
+    ? Number(body.replace(',', '.'))
+    : undefined;
+}
+
+function problem(sentence: string): ParsedLength {
+  return { ok: false, problem: sentence };
+}
+
+function quoted(text: string): string {
+  const short = text.trim();
+  return `“${short.length > 30 ? `${short.slice(0, 29)}…` : short}”`;
+}

@@ -1,0 +1,78 @@
+/** Where the eye must stand so that all of the basket is in the picture. Scene units: centimetres, y up. */
+import type { Basket } from '../model/basket.ts';
+import { centimetres } from './toThree.ts';
+
+export interface Extent {
+  /** Middle of the basket. */
+  readonly middle: readonly [number, number, number];
+  /** Half its size along x, y (up) and z. */
+  readonly half: readonly [number, number, number];
+  /** x, y, z of each node, mm, z up. */
+  readonly positions: Float64Array;
+}
+
+export interface Lens {
+  /** Angle of the picture from bottom to top, radians. */
+  readonly angle: number;
+  /** Width over height of the picture. */
+  readonly aspect: number;
+}
+
+/** Air left round the basket, as a share of the distance. */
+const margin = 1.16;
+
+/** How far the basket reaches. */
+export function extent({ positions }: Pick<Basket, 'positions'>): Extent {
+  const [x, y, z] = [0, 1, 2].map((axis) => span(positions, axis)) as [Span, Span, Span];
+  return {
+    middle: [x.middle, z.middle, -y.middle],
+    half: [x.half, z.half, y.half],
+    positions,
+  };
+}
+
+/** Distance of the eye from the basket's middle, looking from angles `turn` and `rise`. */
+export function distance({ middle, positions }: Extent, turn: number, rise: number, lens: Lens) {
+  const out = [Math.sin(turn) * Math.cos(rise), Math.sin(rise), Math.cos(turn) * Math.cos(rise)];
+  const right = [Math.cos(turn), 0, -Math.sin(turn)];
+  const up = [-Math.sin(turn) * Math.sin(rise), Math.cos(rise), -Math.cos(turn) * Math.sin(rise)];
+  const high = Math.tan(lens.angle / 2);
+  const wide = high * lens.aspect;
+  const [mx, my, mz] = middle;
+  let needed = 1;
+  for (let at = 0; at + 2 < positions.length; at += 3) {
+    const [x = 0, y = 0, z = 0] = positions.subarray(at, at + 3);
+    const point = [centimetres * x - mx, centimetres * z - my, -centimetres * y - mz];
+    const nearer = dot(point, out);
+    needed = Math.max(
+      needed,
+      nearer + Math.abs(dot(point, right)) / wide,
+      nearer + Math.abs(dot(point, up)) / high,
+    );
+  }
+  return needed * margin;
+}
+
+interface Span {
+  readonly middle: number;
+  readonly half: number;
+}
+
+/** Middle and half size along one axis of the basket, in scene units. */
+function span(positions: Float64Array, axis: number): Span {
+  let [low, high] = [Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY];
+  for (let at = axis; at < positions.length; at += 3) {
+    const value = positions[at] ?? 0;
+    if (value < low) low = value;
+    if (value > high) high = value;
+  }
+  if (!(high >= low)) return { middle: 0, half: 1 };
+  return {
+    middle: (centimetres * (low + high)) / 2,
+    half: Math.max(0.1, (centimetres * (high - low)) / 2),
+  };
+}
+
+function dot(one: readonly number[], other: readonly number[]): number {
+  return one.reduce((sum, value, axis) => sum + value * (other[axis] ?? 0), 0);
+}

@@ -1,0 +1,41 @@
+import type { StageTheme } from './stageView.ts';
+
+export interface StageColours {
+  readonly background: string;
+  readonly table: string;
+  /** Light from above and from all round below. */
+  readonly sky: string;
+  readonly ground: string;
+  readonly ambient: number;
+  readonly key: number;
+  readonly fill: number;
+  /** Darkness of the shade under the basket, 0 … 1. */
+  readonly shade: number;
+  /** The row pointed at. */
+  readonly accent: string;
+}
+
+export const stageColours: Readonly<Record<StageTheme, StageColours>> = {
+  light: {
+    background: '#f1eadd',
+    table: '#c3a788',
+    sky: '#fff9f0',
+    ground: '#d6c7b4',
+    ambient: 1.6,
+    key: 2.3,
+    fill: 0.45,
+    shade: 0.42,
+    accent: '#1e6a86',
+  },
+  dark: {
+    background: '#211e1a',
+    table: '#75604d',
+    sky: '#f6ecdc',
+    ground: '#8a7a68',
+    ambient: 1,
+    key: 1.7,
+    fill: 0.35,
+    shade: 0.55,
+    accent: '#58b6d2',
+  },
+};

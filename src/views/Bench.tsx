@@ -1,0 +1,75 @@
+import { useMemo, useState } from 'react';
+import { FindingList } from '../charts/FindingList.tsx';
+import { GirthLine } from '../charts/GirthLine.tsx';
+import { RowTable } from '../charts/RowTable.tsx';
+import { SummaryCard } from '../charts/SummaryCard.tsx';
+import { useStudio } from '../keep/useStudio.ts';
+import { girthLine } from '../model/girth/girthLine.ts';
+import { PlanPanel } from '../panel/PlanPanel.tsx';
+import { dyes } from './dyes.ts';
+import { Room } from './Room.tsx';
+import { StageRoom } from './StageRoom.tsx';
+import { Tabs } from './Tabs.tsx';
+import { useMedia } from './useMedia.ts';
+
+const tabs = [
+  { name: 'plan', title: 'Plan' },
+  { name: 'rows', title: 'Row chart' },
+  { name: 'summary', title: 'Summary' },
+] as const;
+
+type TabName = (typeof tabs)[number]['name'];
+
+/** All rooms side by side on a wide page; on a narrow one three of them behind tabs. */
+export function Bench() {
+  const isNarrow = useMedia('(max-width: 1099px)');
+  const [tab, setTab] = useState<TabName>('plan');
+  const { plan, basket, row, pointAt, change } = useStudio((studio) => studio);
+  const girths = useMemo(() => girthLine(plan), [plan]);
+  const room = (name: TabName) => ({
+    name,
+    isTab: isNarrow,
+    hidden: isNarrow && tab !== name,
+  });
+  return (
+    <main className="bench">
+      <StageRoom onFindings={() => showFindings(setTab)} />
+      <section className="girth-room" aria-label="Girth line">
+        <GirthLine
+          plan={plan}
+          girths={girths}
+          basket={basket}
+          row={row}
+          onRow={pointAt}
+          onChange={change}
+        />
+      </section>
+      {isNarrow && <Tabs tabs={tabs} chosen={tab} onChoose={setTab} />}
+      <Room {...room('plan')} title="Plan">
+        <PlanPanel plan={plan} onChange={change} dyes={dyes} />
+      </Room>
+      <Room {...room('rows')} title="Row chart">
+        <RowTable
+          plan={plan}
+          girths={girths}
+          basket={basket}
+          row={row}
+          onRow={pointAt}
+          onChange={change}
+          dyes={dyes}
+        />
+      </Room>
+      <Room {...room('summary')} title="Summary and findings">
+        {basket && <SummaryCard basket={basket} />}
+        {basket && <FindingList basket={basket} onRow={pointAt} />}
+      </Room>
+    </main>
+  );
+}
+
+/** Brings the findings into sight, from behind their tab where there is one. */
+function showFindings(setTab: (name: TabName) => void): void {
+  setTab('summary');
+  const show = () => document.querySelector('.findings')?.scrollIntoView({ block: 'nearest' });
+  setTimeout(show);
+}

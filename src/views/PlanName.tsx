@@ -1,0 +1,34 @@
+import { useState } from 'react';
+import type { Plan } from '../plan/schema.ts';
+
+interface Props {
+  readonly plan: Plan;
+  readonly onChange: (plan: Plan, label: string) => void;
+}
+
+/** The plan's name, to read and to change. An empty name is not taken over. */
+export function PlanName({ plan, onChange }: Props) {
+  const [typed, setTyped] = useState<string | null>(null);
+  const take = () => {
+    const name = typed?.trim();
+    if (name && name !== plan.name) onChange({ ...plan, name }, `naming it ${name}`);
+    setTyped(null);
+  };
+  return (
+    <label className="plan-name">
+      <span className="unseen">Name of the plan</span>
+      <input
+        value={typed ?? plan.name}
+        maxLength={120}
+        spellCheck={false}
+        autoComplete="off"
+        onChange={({ target }) => setTyped(target.value)}
+        onBlur={take}
+        onKeyDown={({ key, currentTarget }) => {
+          if (key === 'Enter') currentTarget.blur();
+          if (key === 'Escape') setTyped(null);
+        }}
+      />
+    </label>
+  );
+}

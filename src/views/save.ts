@@ -1,0 +1,36 @@
+/** Files for the person at the page: the plan and the row chart. */
+import { rowsCsv } from '../export/rowsCsv.ts';
+import type { Basket } from '../model/basket.ts';
+import { writePlan } from '../plan/read.ts';
+import type { Plan } from '../plan/schema.ts';
+
+/** Offers the plan as `name.girthline.json`. */
+export function savePlan(plan: Plan): void {
+  download(`${fileStem(plan.name)}.girthline.json`, 'application/json', writePlan(plan));
+}
+
+/** Offers the row chart as `name rows.csv`. */
+export function saveRows(basket: Basket): void {
+  download(`${fileStem(basket.plan.name)} rows.csv`, 'text/csv', rowsCsv(basket));
+}
+
+/** The plan's name without what a file system may not like. */
+export function fileStem(name: string): string {
+  const stem = name
+    .replaceAll(/[\\/:*?"<>|\p{Cc}]/gu, ' ')
+    .replaceAll(/\s+/g, ' ')
+    .trim()
+    .replace(/^\.+|\.+$/g, '');
+  return stem.slice(0, 80) || 'basket';
+}
+
+function download(name: string, type: string, text: string): void {
+  const address = URL.createObjectURL(new Blob([text], { type: `${type};charset=utf-8` }));
+  const link = document.createElement('a');
+  link.href = address;
+  link.download = name;
+  document.body.append(link);
+  link.click();
+  link.remove();
+  setTimeout(() => URL.revokeObjectURL(address), 10_000);
+}

@@ -1,0 +1,27 @@
+/** The worker: settles one plan after another, keeping the last shape to start the next from. */
+import { basketMesh } from '../mesh/basketMesh.ts';
+import { settleBasket, shapeMemory } from '../model/settleBasket.ts';
+import { buffersOf } from './buffersOf.ts';
+import type { Answer, Question } from './question.ts';
+
+/** The worker's side of the wire; the DOM library types `self` as a window. */
+const page = globalThis as unknown as {
+  onmessage: ((event: MessageEvent<Question>) => void) | null;
+  postMessage(answer: Answer, transfer?: Transferable[]): void;
+};
+
+let memory = shapeMemory();
+
+page.onmessage = ({ data: { number, plan, fresh } }) => {
+  const began = performance.now();
+  if (fresh) memory = shapeMemory();
+  try {
+    const basket = settleBasket(plan, memory);
+    const mesh = basketMesh(basket);
+    const milliseconds = performance.now() - began;
+    page.postMessage({ kind: 'settled', number, basket, mesh, milliseconds }, buffersOf(mesh));
+  } catch (error) {
+    memory = shapeMemory();
+    page.postMessage({ kind: 'failed', number, reason: String(error) });
+  }
+};

@@ -1,0 +1,48 @@
+import react from '@vitejs/plugin-react';
+import { defineConfig } from 'vitest/config';
+
+const project = import.meta.dirname;
+
+/**
+ * The app's root is `src`, where its page lives. Vitest is given the project itself as root, so
+ * that tests are named by their path from here.
+ */
+export default defineConfig({
+  root: 'src',
+  publicDir: '../public',
+  base: './',
+  plugins: [react()],
+  worker: { format: 'es' },
+  build: {
+    outDir: '../dist',
+    emptyOutDir: true,
+    chunkSizeWarningLimit: 1600,
+  },
+  test: {
+    root: project,
+    projects: [
+      {
+        extends: true,
+        test: {
+          name: 'unit',
+          root: project,
+          environment: 'node',
+          include: ['tests/**/*.test.{ts,tsx}'],
+          exclude: ['tests/browser/**'],
+        },
+      },
+      {
+        extends: true,
+        test: {
+          name: 'browser',
+          root: project,
+          environment: 'node',
+          include: ['tests/browser/**/*.test.ts'],
+          fileParallelism: false,
+          testTimeout: 120_000,
+          hookTimeout: 120_000,
+        },
+      },
+    ],
+  },
+});
