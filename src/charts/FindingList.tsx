@@ -6,7 +6,7 @@ import { SeverityMark, severityWord } from './SeverityMark.tsx';
 import './charts.css';
 
 export interface FindingListProps {
-  readonly basket: Basket;
+  readonly basket: Pick<Basket, 'plan' | 'findings'>;
   readonly onRow: (row: number | null) => void;
 }
 

@@ -53,9 +53,7 @@ export const RowLine = memo(
         <td className="row-tape">{plain(read?.tapeGirth)}</td>
         <td>{formatChange(read?.change ?? Number.NaN, unit, { withUnit: false })}</td>
         <td>{gapChange(read?.changePerGap ?? Number.NaN, unit)}</td>
-        <td>
-          {plain(read?.length)} × {plain(read?.width)}
-        </td>
+        <td>{read ? `${plain(read.length)} × ${plain(read.width)}` : '–'}</td>
         <td>{plain(read?.heightSide)}</td>
         <td>{degrees(read?.lean)}</td>
         <td className="row-planned">

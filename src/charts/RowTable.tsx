@@ -12,7 +12,7 @@ export interface RowTableProps {
   readonly plan: Plan;
   /** Planned girth by row, mm, from `girthLine(plan)`; index 0 is the base. */
   readonly girths: Float64Array;
-  readonly basket: Basket | null;
+  readonly basket: Pick<Basket, 'rows' | 'findings'> | null;
   readonly row: number | null;
   readonly onRow: (row: number | null) => void;
   readonly onChange: ChangePlan;

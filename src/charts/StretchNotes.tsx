@@ -7,7 +7,6 @@ import { stretchNote } from './stretches.ts';
 
 /** Room for a note, which is two lines of writing, px. */
 const noteHeight = 29;
-const noteWidth = 96;
 
 export interface StretchNotesProps {
   readonly frame: ChartFrame;
@@ -21,7 +20,7 @@ export interface StretchNotesProps {
 /** How each stretch opens or pulls in, written outside the line. */
 export const StretchNotes = memo(function StretchNotes(props: StretchNotesProps) {
   const { frame, planned, tape, stretches, unit } = props;
-  let free = frame.bottom - 8;
+  let free = frame.bottom - 20;
   return (
     <g className="girth-notes">
       {stretches.map((stretch) => {
@@ -29,7 +28,7 @@ export const StretchNotes = memo(function StretchNotes(props: StretchNotesProps)
         const y = Math.max(frame.top + 4, Math.min(middle, free));
         free = y - noteHeight;
         const { act, amount } = stretchNote(stretch, unit);
-        const x = outside(frame, planned, tape, y) + 12;
+        const x = Math.min(outside(frame, planned, tape, y) + 12, frame.right - noteWidth(amount));
         return (
           <text key={stretch.from} x={x} y={y}>
             <tspan className="girth-note-act">{act}</tspan>
@@ -43,7 +42,12 @@ export const StretchNotes = memo(function StretchNotes(props: StretchNotesProps)
   );
 });
 
-/** x of the outermost line beside a note at `y`, px; never so far out that the note has no room. */
+/** About the width of a note by its longer line, px. */
+function noteWidth(amount: string): number {
+  return Math.max(7, amount.length) * 6.7;
+}
+
+/** x of the outermost line beside a note at `y`, px. */
 function outside(frame: ChartFrame, planned: Float64Array, tape: Float64Array, y: number): number {
   const perRow = (frame.bottom - frame.top) / frame.rows;
   const middle = (frame.bottom - y) / perRow;
@@ -53,5 +57,5 @@ function outside(frame: ChartFrame, planned: Float64Array, tape: Float64Array, y
   for (let row = Math.max(0, Math.floor(middle - half)); row <= last; row++) {
     widest = Math.max(widest, planned[row] ?? 0, tape[row - 1] ?? 0);
   }
-  return Math.min(xOf(frame, widest), frame.right - noteWidth);
+  return xOf(frame, widest);
 }

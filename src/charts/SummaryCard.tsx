@@ -5,7 +5,7 @@ import { litres, usDryQuarts } from './capacity.ts';
 import './charts.css';
 
 /** The settled basket in a few numbers. */
-export function SummaryCard({ basket }: { readonly basket: Basket }) {
+export function SummaryCard({ basket }: { readonly basket: Pick<Basket, 'plan' | 'summary'> }) {
   const { summary, plan } = basket;
   const { unit } = plan.display;
   const length = (mm: number) => formatLength(mm, unit);

@@ -93,3 +93,11 @@ export function girthPath(frame: ChartFrame, girths: ArrayLike<number>, first: n
   }
   return path;
 }
+
+/** A press this near to the line is meant for the line, px. */
+const onTheLine = 12;
+
+/** Whether a press at `girth` is close enough to the line at `line`, both mm, to be on it. */
+export function isOnLine(frame: ChartFrame, girth: number, line: number): boolean {
+  return Math.abs(xOf(frame, girth) - xOf(frame, line)) < onTheLine;
+}

@@ -10,7 +10,7 @@ export function girthStep(unit: Unit, large = false): number {
 /** The nearest girth that a tape in `unit` can show, mm. */
 export function restingGirth(girth: number, unit: Unit): number {
   const step = girthStep(unit);
-  return tidy(Math.round(girth / step) * step);
+  return tidyLength(Math.round(girth / step) * step);
 }
 
 /** `girth` moved by `steps` steps in `unit`, onto the tape's marks, mm. */
@@ -19,6 +19,6 @@ export function steppedGirth(girth: number, unit: Unit, steps: number, large: bo
 }
 
 /** Lengths are kept to a ten-thousandth of a millimetre: 1/16 in is exactly 1.5875 mm. */
-function tidy(length: number): number {
+export function tidyLength(length: number): number {
   return Math.round(length * 1e4) / 1e4;
 }

@@ -49,3 +49,22 @@ export function handleNear(
   }
   return nearest;
 }
+
+/** A row without a point: in the middle of the stretch above row `after`, or else the highest free. */
+export function freeRow(
+  points: readonly { readonly row: number }[],
+  after: number,
+  rows: number,
+): number | null {
+  const taken = new Set(points.map(({ row }) => row));
+  const above = points.find(({ row }) => row > after)?.row ?? rows + 1;
+  if (above - after > 1) return Math.floor((after + above) / 2);
+  for (let row = rows; row >= 1; row--) if (!taken.has(row)) return row;
+  return null;
+}
+
+/** Key, once `gone` is removed, of the handle that takes over: the point below it, or the first. */
+export function keyAfterRemoval(handles: readonly Handle[], gone: Handle): string | null {
+  if (gone.kind === 'hand') return handles.find(({ key }) => key !== gone.key)?.key ?? null;
+  return handles.length > 1 ? `point-${Math.max(0, gone.index - 1)}` : null;
+}

@@ -22,7 +22,7 @@ const none: readonly Finding[] = [];
 export function tableRows(
   plan: Plan,
   girths: Float64Array,
-  basket: Basket | null,
+  basket: Pick<Basket, 'rows' | 'findings'> | null,
 ): readonly TableRow[] {
   const marks = findingsByRow(basket?.findings ?? none);
   const lines: TableRow[] = [];

@@ -1,5 +1,5 @@
 import type { MouseEvent, PointerEvent } from 'react';
-import { useRef, useState } from 'react';
+import { useEffect, useRef, useState } from 'react';
 import type { ChartFrame } from './chartFrame.ts';
 import { girthAt, rowAt, xOf, yOf } from './chartFrame.ts';
 import type { Handle } from './handles.ts';
@@ -41,6 +41,18 @@ export function useGirthPointer(chart: GirthPointer) {
   const box = useRef({ left: 0, top: 0 });
   const last = useRef({ time: Number.NEGATIVE_INFINITY, x: 0, y: 0 });
   const frame = heldFrame ?? chart.frame;
+  const drawing = useRef<SVGSVGElement>(null);
+
+  // Chromium ignores `touch-action` inside an SVG. A press comes before its touch, so that by now
+  // it is known whether the finger holds a point; if not, the touch scrolls the page as ever.
+  useEffect(() => {
+    const svg = drawing.current;
+    const keepFromScrolling = (event: TouchEvent) => {
+      if (drag.current) event.preventDefault();
+    };
+    svg?.addEventListener('touchstart', keepFromScrolling, { passive: false });
+    return () => svg?.removeEventListener('touchstart', keepFromScrolling);
+  }, []);
 
   const isSecondPress = (time: number, x: number, y: number) => {
     const before = last.current;
@@ -93,6 +105,7 @@ export function useGirthPointer(chart: GirthPointer) {
   };
 
   return {
+    drawing,
     frame,
     isDragging: heldFrame !== null,
     listeners: {

@@ -1,6 +1,7 @@
 /** The app's state: one plan with its history, and the basket that was last settled from it. */
 import type { StoreApi } from 'zustand/vanilla';
 import { createStore } from 'zustand/vanilla';
+import type { Problem } from '../plan/problems.ts';
 import { problemText } from '../plan/problems.ts';
 import { checkPlan, readPlan } from '../plan/read.ts';
 import type { Plan } from '../plan/schema.ts';
@@ -96,7 +97,7 @@ export function studio(
       change(next, label, merge) {
         const reading = checkPlan(next, 'this plan');
         if (!reading.ok) {
-          set({ problem: reading.problems.map(problemText).join('\n'), problemWith: 'edit' });
+          set(refused('This change was not made.', reading.problems, 'edit'));
           return;
         }
         clear();
@@ -112,7 +113,10 @@ export function studio(
       openText(text, file) {
         const reading = readPlan(text, file);
         if (reading.ok) get().open(reading.plan);
-        else set({ problem: reading.problems.map(problemText).join('\n'), problemWith: 'file' });
+        else
+          set(
+            refused('This file was not opened; your plan is as it was.', reading.problems, 'file'),
+          );
       },
       pointAt: (row) => set({ row }),
       look: (view) => set({ view, looks: get().looks + 1 }),
@@ -120,6 +124,15 @@ export function studio(
       showProblem: (problem) => set({ problem, problemWith: problem === null ? null : 'file' }),
     };
   });
+}
+
+/** What is said of a plan that is not taken over, a line for each reason. */
+function refused(
+  what: string,
+  problems: readonly Problem[],
+  problemWith: 'edit' | 'file',
+): Partial<Studio> {
+  return { problem: [what, ...problems.map(problemText)].join('\n'), problemWith };
 }
 
 /** What a settling changes: the last good basket stays where there is no new one. */

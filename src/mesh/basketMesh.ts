@@ -2,8 +2,8 @@
 import type { Basket } from '../model/basket.ts';
 import { stakeStrands } from './stakeStrands.ts';
 import type { StrandMesh } from './strandMesh.ts';
-import { strandMesh } from './strandMesh.ts';
 import { nodeNormals } from './surface.ts';
+import { sweepStrands } from './sweepStrands.ts';
 import { weaverStrands } from './weaverStrands.ts';
 
 /** Plain typed arrays, ready to be passed between threads. */
@@ -18,7 +18,7 @@ export interface BasketMesh {
 export function basketMesh(basket: Basket): BasketMesh {
   const normals = nodeNormals(basket.net, basket.positions);
   return {
-    stakes: strandMesh(stakeStrands(basket, normals)),
-    weavers: strandMesh(weaverStrands(basket, normals)),
+    stakes: sweepStrands(stakeStrands(basket, normals)),
+    weavers: sweepStrands(weaverStrands(basket, normals)),
   };
 }

@@ -12,22 +12,29 @@ export interface BandCardProps {
   readonly unit: Unit;
   readonly dyes: Readonly<Record<string, string>>;
   readonly edits: PlanEdits;
+  /** Called when the card itself moves from one place to another, or goes. */
+  readonly onOrder: (from: number, to: number | null) => void;
 }
 
 /** One band of the wall, with buttons to weave it earlier or later or not at all. */
 export const BandCard = memo(function BandCard(props: BandCardProps) {
-  const { band, index, count, unit, dyes, edits } = props;
+  const { band, index, count, unit, dyes, edits, onOrder } = props;
   const controls = useMemo(
     () => bandControls(band, index, unit, edits, dyes),
     [band, index, unit, edits, dyes],
   );
   const name = `Band ${index + 1}`;
-  const moveTo = (to: number) => {
+  const moveTo = (to: number, button: HTMLButtonElement) => {
     const { bands } = edits.plan();
     const moved = bands.toSpliced(index, 1).toSpliced(to, 0, band);
-    edits.bands(`the order of the bands`, moved);
+    if (edits.bands('the order of the bands', moved) !== null) return;
+    onOrder(index, to);
+    requestAnimationFrame(() => focusable(button)?.focus());
   };
-  const remove = () => edits.bands(`taking ${name} away`, edits.plan().bands.toSpliced(index, 1));
+  const remove = () => {
+    const others = edits.plan().bands.toSpliced(index, 1);
+    if (edits.bands(`taking ${name.toLowerCase()} away`, others) === null) onOrder(index, null);
+  };
   return (
     <Section
       title={name}
@@ -36,10 +43,18 @@ export const BandCard = memo(function BandCard(props: BandCardProps) {
     >
       <ControlList controls={controls} />
       <p className="panel-buttons">
-        <button type="button" disabled={index === 0} onClick={() => moveTo(index - 1)}>
+        <button
+          type="button"
+          disabled={index === 0}
+          onClick={({ currentTarget }) => moveTo(index - 1, currentTarget)}
+        >
           Earlier
         </button>
-        <button type="button" disabled={index === count - 1} onClick={() => moveTo(index + 1)}>
+        <button
+          type="button"
+          disabled={index === count - 1}
+          onClick={({ currentTarget }) => moveTo(index + 1, currentTarget)}
+        >
           Later
         </button>
         <button type="button" disabled={count === 1} onClick={remove}>
@@ -49,3 +64,9 @@ export const BandCard = memo(function BandCard(props: BandCardProps) {
     </Section>
   );
 });
+
+/** The button, or where it is disabled now, its first neighbour that is not. */
+function focusable(button: HTMLButtonElement): HTMLButtonElement | null {
+  if (!button.disabled) return button;
+  return button.parentElement?.querySelector<HTMLButtonElement>('button:enabled') ?? null;
+}

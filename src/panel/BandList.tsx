@@ -1,4 +1,4 @@
-import { useState } from 'react';
+import { useCallback, useState } from 'react';
 import { rowCount } from '../plan/counts.ts';
 import { limits } from '../plan/limits.ts';
 import type { Plan, Unit } from '../plan/schema.ts';
@@ -18,6 +18,14 @@ const newRows = 4;
 /** The bands from the base up, and a button for one more. */
 export function BandList({ bands, unit, dyes, edits }: BandListProps) {
   const [problem, setProblem] = useState<string | null>(null);
+  const [names, setNames] = useState<readonly number[]>([]);
+  if (names.length !== bands.length) setNames(namesFor(names, bands.length));
+  const order = useCallback((from: number, to: number | null) => {
+    setNames((now) => {
+      const others = now.toSpliced(from, 1);
+      return to === null ? others : others.toSpliced(to, 0, now[from] ?? -1);
+    });
+  }, []);
   const add = () => {
     const last = bands.at(-1);
     if (!last) return;
@@ -32,15 +40,14 @@ export function BandList({ bands, unit, dyes, edits }: BandListProps) {
     <div className="panel-bands">
       {bands.map((band, index) => (
         <BandCard
-          // A band has nothing but its place to be known by.
-          // biome-ignore lint/suspicious/noArrayIndexKey: see above
-          key={index}
+          key={names[index] ?? -index - 1}
           band={band}
           index={index}
           count={bands.length}
           unit={unit}
           dyes={dyes}
           edits={edits}
+          onOrder={order}
         />
       ))}
       <p className="panel-buttons">
@@ -55,4 +62,10 @@ export function BandList({ bands, unit, dyes, edits }: BandListProps) {
       )}
     </div>
   );
+}
+
+/** A number of its own for each of `count` cards; a card keeps its number when the order changes. */
+function namesFor(names: readonly number[], count: number): readonly number[] {
+  const free = Math.max(-1, ...names) + 1;
+  return Array.from({ length: count }, (_, index) => names[index] ?? free + index);
 }

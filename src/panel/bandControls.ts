@@ -10,7 +10,7 @@ const weaveText: Readonly<Record<Weave, string>> = {
   continuous: 'continuous',
   rounds: 'start-stop rounds',
   twined: 'twined',
-  chased: 'chased, two weavers',
+  chased: 'chased',
   twill: 'twill',
 };
 

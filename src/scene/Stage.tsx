@@ -35,6 +35,7 @@ interface Props {
 export function Stage(props: Props) {
   const { basket, mesh, row, onRow, view, onView, theme, viewNonce = 0 } = props;
   const [isLost, setLost] = useState(false);
+  const [homeComings, setHomeComings] = useState(0);
   const colours = stageColours[theme];
   const size = useMemo(() => (basket ? extent(basket) : null), [basket]);
   const reach = useReach(size);
@@ -44,7 +45,10 @@ export function Stage(props: Props) {
       role="img"
       aria-label={props.label ?? described(basket)}
       style={{ position: 'relative', width: '100%', height: '100%', minHeight: 0 }}
-      onDoubleClick={() => onView('quarter')}
+      onDoubleClick={() => {
+        setHomeComings(homeComings + 1);
+        onView('quarter');
+      }}
     >
       <Canvas
         frameloop="demand"
@@ -63,7 +67,7 @@ export function Stage(props: Props) {
             <StrandSet mesh={mesh.stakes} picked={null} accent={colours.accent} />
             <StrandSet mesh={mesh.weavers} picked={row} accent={colours.accent} />
             <PointedWall basket={basket} onRow={onRow} />
-            <Eye extent={size} view={view} nonce={viewNonce} />
+            <Eye extent={size} view={view} nonce={viewNonce + homeComings} />
           </>
         )}
         <LostPicture onLost={setLost} />

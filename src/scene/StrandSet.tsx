@@ -31,7 +31,7 @@ export function StrandSet({ mesh, picked, accent }: Props) {
 
   return (
     <mesh geometry={geometry} frustumCulled={false} castShadow receiveShadow>
-      <meshStandardMaterial vertexColors roughness={0.78} metalness={0} />
+      <meshLambertMaterial vertexColors />
     </mesh>
   );
 }

@@ -4,49 +4,46 @@ import { woodGrain } from './woodGrain.ts';
 
 interface Props {
   readonly colour: string;
-  /** Radius of the basket's stand, cm. */
+  /** How far the basket reaches from the middle of the table, cm. */
   readonly reach: number;
   /** Darkness of the shade under the basket, 0 … 1. */
   readonly shade: number;
 }
 
+/** Radius of the table, and of the shade under the basket, over the basket's reach. */
+const tableSize = 6;
+const shadeSize = 1.5;
+
 /** A disc of table that fades into the background, seen from above only. */
 export function Table({ colour, reach, shade }: Props) {
-  const top = useMemo(() => fadingDisc(colour, (r) => 1 - smooth((r - 0.35) / 0.65)), [colour]);
-  const under = useMemo(
-    () => fadingDisc('#1d130a', (r) => shade * (1 - smooth(r)) ** 1.5),
-    [shade],
-  );
+  const top = useMemo(() => tableTop(colour, shade), [colour, shade]);
   const grain = useMemo(() => woodGrain(), []);
-  useEffect(() => () => grain.dispose(), [grain]);
   useEffect(() => () => top.dispose(), [top]);
-  useEffect(() => () => under.dispose(), [under]);
+  useEffect(() => () => grain.dispose(), [grain]);
   return (
-    <group rotation-x={-Math.PI / 2}>
-      <mesh geometry={top} scale={6 * reach} position-z={-0.03} receiveShadow>
-        <meshStandardMaterial
-          map={grain}
-          vertexColors
-          transparent
-          roughness={0.9}
-          depthWrite={false}
-        />
-      </mesh>
-      <mesh geometry={under} scale={1.5 * reach} position-z={-0.02}>
-        <meshBasicMaterial vertexColors transparent depthWrite={false} />
-      </mesh>
-    </group>
+    <mesh
+      geometry={top}
+      rotation-x={-Math.PI / 2}
+      position-y={-0.03}
+      scale={tableSize * reach}
+      receiveShadow
+    >
+      <meshLambertMaterial map={grain} vertexColors transparent depthWrite={false} />
+    </mesh>
   );
 }
 
-/** A disc of radius 1 in one colour, as opaque as `opacity` says at each distance 0 … 1. */
-function fadingDisc(colour: string, opacity: (distance: number) => number): RingGeometry {
-  const disc = new RingGeometry(0, 1, 64, 24);
+/** A disc of radius 1, darker in the middle, see-through at its edge. */
+function tableTop(colour: string, shade: number): RingGeometry {
+  const disc = new RingGeometry(0, 1, 64, 40);
   const { r, g, b } = new Color(colour);
   const place = disc.getAttribute('position');
   const colours = new Float32Array(4 * place.count);
   for (let at = 0; at < place.count; at += 1) {
-    colours.set([r, g, b, opacity(Math.hypot(place.getX(at), place.getY(at)))], 4 * at);
+    const out = Math.hypot(place.getX(at), place.getY(at));
+    const light = 1 - shade * (1 - smooth((out * tableSize) / shadeSize)) ** 1.5;
+    const opacity = 1 - smooth((out - 0.35) / 0.65);
+    colours.set([r * light, g * light, b * light, opacity], 4 * at);
   }
   disc.setAttribute('color', new BufferAttribute(colours, 4));
   return disc;

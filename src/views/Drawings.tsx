@@ -8,6 +8,11 @@ interface Props {
   readonly row: number | null;
 }
 
+const drawn = [
+  { view: 'side', title: 'Side view' },
+  { view: 'end', title: 'End view' },
+] as const;
+
 /** Side and end view as line drawings, for a browser without WebGL. */
 export function Drawings({ basket, row }: Props) {
   const outlines = useMemo(
@@ -17,22 +22,21 @@ export function Drawings({ basket, row }: Props) {
   return (
     <div className="drawings">
       <p className="soft">
-        This browser has no WebGL, so the basket is drawn in outline. All else works as it should.
+        The basket cannot be shown in three dimensions here (that takes WebGL), so it is drawn in
+        outline. All else works as it should.
       </p>
       {basket && outlines && (
         <div className="drawings-pair">
-          <OutlineDrawing
-            title="Side view"
-            outline={outlines.side}
-            row={row}
-            unit={basket.plan.display.unit}
-          />
-          <OutlineDrawing
-            title="End view"
-            outline={outlines.end}
-            row={row}
-            unit={basket.plan.display.unit}
-          />
+          {drawn.map(({ view, title }) => (
+            <div key={view} style={{ flexGrow: outlines[view].width }}>
+              <OutlineDrawing
+                title={title}
+                outline={outlines[view]}
+                row={row}
+                unit={basket.plan.display.unit}
+              />
+            </div>
+          ))}
         </div>
       )}
     </div>

@@ -9,6 +9,9 @@ const keys: readonly (readonly [keys: string, does: string])[] = [
   ...stageViews.map(({ title }, index) => [`${index + 1}`, `${title} view`] as const),
   ['Ctrl or ⌘ Z', 'Undo'],
   ['Ctrl or ⌘ Shift Z, or Y', 'Redo'],
+  ['Arrows', 'On a point of the girth line: move it'],
+  ['A', 'On a point: add the next one'],
+  ['Delete', 'On a point: take it away'],
   ['?', 'This list'],
   ['Esc', 'Close this list'],
 ];

@@ -11,17 +11,17 @@ export function Mishap({ error }: Props) {
     <main className="mishap">
       <h1>Girthline stopped</h1>
       <p>Something went wrong in the program, not in your basket. Your plan is still here.</p>
-      <p>
+      <p className="mishap-buttons">
         <button
           type="button"
           className="main-button"
           onClick={() => savePlan(presentStudio().plan)}
         >
           Save the plan as a file
-        </button>{' '}
+        </button>
         <button type="button" onClick={() => globalThis.location.reload()}>
           Load the page again
-        </button>{' '}
+        </button>
         <button type="button" onClick={startAgain}>
           Start again with the first basket
         </button>

@@ -19,8 +19,7 @@ export function fileStem(name: string): string {
   const stem = name
     .replaceAll(/[\\/:*?"<>|\p{Cc}]/gu, ' ')
     .replaceAll(/\s+/g, ' ')
-    .trim()
-    .replace(/^\.+|\.+$/g, '');
+    .replace(/^[. ]+|[. ]+$/g, '');
   return stem.slice(0, 80) || 'basket';
 }
 

@@ -1,8 +1,11 @@
 import { existsSync, readdirSync } from 'node:fs';
-import { expect, test } from 'vitest';
+import { expect, test, vi } from 'vitest';
 import { demos } from '../../src/plan/demo/demos.ts';
 import { writePlan } from '../../src/plan/read.ts';
 import { runSheet, scratch } from './sheet.ts';
+
+/** Each test starts Node anew; a busy machine may take its time. */
+vi.setConfig({ testTimeout: 120_000 });
 
 const text = writePlan(demos[0].plan);
 const last = demos[0].plan.bands.reduce((rows, band) => rows + band.rows, 0);

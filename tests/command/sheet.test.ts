@@ -1,12 +1,15 @@
 import { mkdirSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { expect, test } from 'vitest';
+import { expect, test, vi } from 'vitest';
 import { rowsCsv } from '../../src/export/rowsCsv.ts';
 import { shapeJson } from '../../src/export/shapeJson.ts';
 import { settleBasket } from '../../src/model/settleBasket.ts';
 import { demos } from '../../src/plan/demo/demos.ts';
 import { writePlan } from '../../src/plan/read.ts';
 import { runSheet, scratch } from './sheet.ts';
+
+/** Each test starts Node anew; a busy machine may take its time. */
+vi.setConfig({ testTimeout: 120_000 });
 
 const { plan } = demos[0];
 const basket = settleBasket(plan);
@@ -50,7 +53,7 @@ test('--time prints medians over 20 runs', () => {
   for (const key of ['settleColdMs', 'settleWarmMs', 'meshMs'])
     expect(times[key]).toBeGreaterThan(0);
   expect(status).toBe(0);
-}, 120_000);
+});
 
 test('a folder that cannot be made is a failure of its own kind and leaves nothing behind', () => {
   using place = scratch();

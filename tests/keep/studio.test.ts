@@ -50,7 +50,8 @@ test('a change is settled warm, and the present basket stays until the next one 
   settled(plan);
   now().change(lifted(9), 'centre lift');
   expect(asked.at(-1)).toEqual({ plan: lifted(9), polish: false });
-  expect(now()).toMatchObject({ state: 'settling', mesh });
+  expect(now().state).toBe('settling');
+  expect(now().mesh).toBe(mesh);
   settled(lifted(9));
   expect(now().state).toBe('settled');
 });
@@ -97,7 +98,8 @@ test('a settling that fails leaves the last basket and says so; the next good on
   const before = now().basket;
   now().change(lifted(9), 'centre lift');
   failed(lifted(9));
-  expect(now()).toMatchObject({ state: 'failed', basket: before });
+  expect(now().state).toBe('failed');
+  expect(now().basket).toBe(before);
   expect(now().problem).toContain('no shape');
   now().undo();
   settled(plan);
@@ -129,7 +131,9 @@ test('a bad file leaves plan, history and basket as they are and says file, path
   expect(now().problem).toMatch(
     /class\.girthline\.json: base\.kind: found "star", allowed is "mat"/,
   );
-  expect({ ...now(), problem: null, problemWith: null }).toEqual(before);
+  for (const key of ['plan', 'history', 'basket', 'mesh', 'state'] as const) {
+    expect(now()[key]).toBe(before[key]);
+  }
   expect(asked).toHaveLength(1);
 });
 

@@ -47,6 +47,11 @@ export function demoPlan(change: Change = () => undefined): Plan {
   return planSchema.parse(copy);
 }
 
+/** The plan with other things said of its one band. */
+export function bandPlan(band: object): Plan {
+  return demoPlan((plan) => Object.assign(plan.bands[0] ?? {}, band));
+}
+
 /** A basket in its start shape: true in its net, not yet settled. All lengths times `scale`. */
 export function startBasket(plan: Plan, scale = 1): Basket {
   const net = matNet(plan, girthLine(plan));

@@ -2,7 +2,7 @@
 import type { Unit } from '../../plan/schema.ts';
 import type { ParsedLength } from '../../plan/units.ts';
 import { formatLength, parseLength } from '../../plan/units.ts';
-import { girthStep } from '../girthStep.ts';
+import { girthStep, tidyLength } from '../girthStep.ts';
 
 export interface LengthLimits {
   readonly label: string;
@@ -24,7 +24,7 @@ export function lengthEntry(typed: string, limits: LengthLimits): ParsedLength {
   if (!(parsed.mm >= least - slack && parsed.mm <= most + slack)) {
     return { ok: false, problem: `${limits.label}: ${rangeText(limits)}; found ${typed.trim()}` };
   }
-  return { ok: true, mm: Math.min(most, Math.max(least, parsed.mm)) };
+  return { ok: true, mm: tidyLength(Math.min(most, Math.max(least, parsed.mm))) };
 }
 
 /** `0 to 200 mm`. */
@@ -34,7 +34,7 @@ export function rangeText({ unit, least, most }: LengthLimits): string {
 
 /** The length in mm, where a strand's fine size would be lost in the unit's rounding; else nothing. */
 export function fineText(mm: number, unit: Unit): string {
-  if (unit !== 'in') return '';
+  if (unit === 'mm') return '';
   const shown = parseLength(formatLength(mm, unit), unit);
   const isExact = shown.ok && Math.abs(shown.mm - mm) < 0.06;
   return isExact ? '' : `${Math.round(mm * 100) / 100} mm`;

@@ -23,7 +23,7 @@ export const rocks: Find = ({ plan, net, positions }) => {
       value: hang,
       limit,
       text:
-        `It stands on its middle and rocks: the base hangs ${mm(hang)} below its corners. ` +
+        `It stands on the inner part of its base and rocks: that hangs ${mm(hang)} below the corners. ` +
         `Push the middle of the base in further (${now}).`,
     },
   ];

@@ -17,7 +17,7 @@ export const tightBend: Find = ({ plan, stakes }) => {
   const value = Math.min(...sharp.map(({ tightestBend }) => tightestBend));
   const cracks = value < past * thickness;
   const limit = (cracks ? past : near) * thickness;
-  const who = sharp.length === 1 ? 'One end is' : `${sharp.length} ends are`;
+  const who = sharp.length === 1 ? 'A stake is' : `The stakes of ${sharp.length} ends are`;
   return [
     {
       kind: 'tight-bend',

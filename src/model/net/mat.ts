@@ -3,13 +3,15 @@ import { bandOfRow, rowCount, rowPitch } from '../../plan/counts.ts';
 import type { Plan } from '../../plan/schema.ts';
 import { secondMoment } from '../strand/section.ts';
 import { matCells } from './matCells.ts';
-import { type PlacedEnd, type Place, matPlaces, outlineSpacing, placedEnds } from './matPlaces.ts';
-import { dome, matLift } from './matLift.ts';
+import { baseSample, dome, matLift } from './matLift.ts';
 import { matMirror } from './matMirror.ts';
+import type { Place, PlacedEnd } from './matPlaces.ts';
+import { matPlaces, outlineSpacing, placedEnds } from './matPlaces.ts';
 import { matStakes } from './matStakes.ts';
 import type { End, Net, Row } from './net.ts';
 import { smoothLength } from './smoothLength.ts';
-import { type BaseSpacing, rowSpacing } from './spacing.ts';
+import type { BaseSpacing } from './spacing.ts';
+import { rowSpacing } from './spacing.ts';
 import { sweep } from './startShape.ts';
 
 /** The mat laid out: what its stakes, cells and rows are numbered from. */
@@ -40,6 +42,7 @@ export function matNet(plan: Plan, girths: ArrayLike<number>): Net {
   const E = ends.length;
   const nodeCount = a * b + places.length + R * E;
 
+  let start: Float64Array | null = null;
   const rows = matRows(layout, girths);
   const { stakes, stakeOfPlace } = matStakes(layout);
   const netEnds = ends.map((end, e): End => {
@@ -47,7 +50,7 @@ export function matNet(plan: Plan, girths: ArrayLike<number>): Net {
     const nodes = Int32Array.from({ length: R + 1 }, (_, k) =>
       k === 0 ? layout.edge(end.place) : layout.wall(k, e),
     );
-    const neighbour = (step: number) => places[((ends[(e + step + E) % E]) as PlacedEnd).place];
+    const neighbour = (step: number) => places[(ends[(e + step + E) % E] as PlacedEnd).place];
     return {
       side: place.side,
       stake: stakeOfPlace(end),
@@ -59,13 +62,18 @@ export function matNet(plan: Plan, girths: ArrayLike<number>): Net {
   return {
     nodeCount,
     baseNodeCount: a * b,
-    start: startPositions(layout, rows),
+    // Only asked for when the settling starts from it.
+    get start() {
+      start ??= startPositions(layout, rows);
+      return start;
+    },
     ring: rings(layout, nodeCount),
     stakes,
     rows,
     ends: netEnds,
     ...matCells(layout, rows),
     mirror: matMirror(layout, nodeCount),
+    anchors: Int32Array.from(baseSample(layout), ([i, j]) => layout.crossing(i, j)),
     lift: matLift(layout),
     frame: [
       layout.crossing(0, 0),
@@ -91,7 +99,10 @@ function matLayout(plan: Plan): MatLayout {
   };
 }
 
-function matRows({ plan, places, ends, rows: R, edge, wall }: MatLayout, girths: ArrayLike<number>) {
+function matRows(
+  { plan, places, ends, rows: R, edge, wall }: MatLayout,
+  girths: ArrayLike<number>,
+) {
   const base = baseSpacing(plan, places, ends, R);
   const bands = plan.bands.flatMap(({ rows }, band) => Array<number>(rows).fill(band));
   const corners = plan.base.corners;
@@ -101,7 +112,10 @@ function matRows({ plan, places, ends, rows: R, edge, wall }: MatLayout, girths:
       girth: girths[0] ?? 0,
       pitch: 0,
       stiffness: 0,
-      spacing: outlineSpacing(places, places.map((_, place) => ({ place, offset: 0, width: 0, second: 0 }))),
+      spacing: outlineSpacing(
+        places,
+        places.map((_, place) => ({ place, offset: 0, width: 0, second: 0 })),
+      ),
       grip: new Float64Array(places.length),
       hold: new Float64Array(places.length),
       cornerLength: base.cornerLength,
@@ -172,6 +186,7 @@ function baseSpacing(
   return {
     chord,
     corner,
+    pair: ends.findIndex((end, j) => end.place === ends[j + 1]?.place),
     girth,
     cornerLength: girth - smoothLength(flat, chord),
     evening: roundingLength(plan, girth, ends.length, R, 4),

@@ -1,6 +1,6 @@
 import { baseGaps } from '../../plan/baseSize.ts';
 import type { MatLayout } from './mat.ts';
-import type { PlacedEnd, Place } from './matPlaces.ts';
+import type { Place, PlacedEnd } from './matPlaces.ts';
 import type { Net, Row } from './net.ts';
 
 /**
@@ -11,7 +11,7 @@ import type { Net, Row } from './net.ts';
 export function matCells(
   layout: MatLayout,
   rows: readonly Row[],
-): Pick<Net, 'quads' | 'diagonals' | 'triangles'> {
+): Pick<Net, 'quads' | 'diagonals' | 'cells' | 'triangles'> {
   const { plan, places, ends, crossing, edge, wall } = layout;
   const { lengthwise: a, crosswise: b, stake } = plan.base;
   const gaps = baseGaps(plan.base);
@@ -20,16 +20,23 @@ export function matCells(
   const quads: number[] = [];
   const diagonals: number[] = [];
   const triangles: number[] = [];
-  const quad = (nodes: readonly [number, number, number, number], diagonal: number) => {
+  const cells: number[] = [];
+  const quad = (nodes: readonly number[], wide: number, high: number, diagonal: number) => {
     quads.push(...nodes);
-    diagonals.push(diagonal, diagonal);
+    cells.push(wide, high);
+    diagonals.push(diagonal);
   };
 
   for (let i = 0; i + 1 < a; i++) {
     for (let j = 0; j + 1 < b; j++) {
       // Seen from below, counter-clockwise is clockwise from above.
-      const nodes = [crossing(i, j), crossing(i + 1, j), crossing(i + 1, j + 1), crossing(i, j + 1)];
-      quad(nodes as [number, number, number, number], Math.hypot(dx, dy));
+      const nodes = [
+        crossing(i, j),
+        crossing(i + 1, j),
+        crossing(i + 1, j + 1),
+        crossing(i, j + 1),
+      ];
+      quad(nodes, dy, dx, Math.hypot(dx, dy));
     }
   }
   const inner = ({ side, stake: index }: Place) => {
@@ -43,7 +50,7 @@ export function matCells(
     if (place.side === next.side) {
       const along = place.side === 'south' || place.side === 'north' ? dx : dy;
       const nodes = [edge(p), inner(place), inner(next), edge(q)];
-      quad(nodes as [number, number, number, number], Math.hypot(along, stake.width / 2));
+      quad(nodes, stake.width / 2, along, Math.hypot(along, stake.width / 2));
     } else {
       triangles.push(edge(p), inner(place), edge(q));
     }
@@ -64,12 +71,14 @@ export function matCells(
       }
       const above = row.spacing[e] ?? 0;
       const under = k === 1 ? above : (below.spacing[e] ?? 0);
-      quad([lowA, lowB, wall(k, f), wall(k, e)], Math.sqrt(step * step + above * under));
+      const diagonal = Math.sqrt(step * step + above * under);
+      quad([lowA, lowB, wall(k, f), wall(k, e)], (above + under) / 2, step, diagonal);
     });
   }
   return {
     quads: Int32Array.from(quads),
     diagonals: Float64Array.from(diagonals),
+    cells: Float64Array.from(cells),
     triangles: Int32Array.from(triangles),
   };
 }

@@ -35,7 +35,8 @@ export function matPlaces(base: Plan['base']): Place[] {
   const places: Place[] = [];
   for (let j = 0; j < b; j++)
     places.push({ side: 'south', stake: j, far: 0, x: x(j), y: -width / 2 });
-  for (let i = 0; i < a; i++) places.push({ side: 'east', stake: i, far: 1, x: length / 2, y: y(i) });
+  for (let i = 0; i < a; i++)
+    places.push({ side: 'east', stake: i, far: 1, x: length / 2, y: y(i) });
   for (let j = b - 1; j >= 0; j--)
     places.push({ side: 'north', stake: j, far: 1, x: x(j), y: width / 2 });
   for (let i = a - 1; i >= 0; i--)

@@ -2,7 +2,7 @@ import { baseGaps } from '../../plan/baseSize.ts';
 import { rowPitch } from '../../plan/counts.ts';
 import { secondMoment } from '../strand/section.ts';
 import type { MatLayout } from './mat.ts';
-import type { PlacedEnd, Place } from './matPlaces.ts';
+import type { Place, PlacedEnd } from './matPlaces.ts';
 import type { Stake, Strand } from './net.ts';
 
 /** Share of a stake's bending stiffness left at a crease. Common practice, no source. */

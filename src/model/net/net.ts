@@ -78,14 +78,18 @@ export interface Net {
   readonly ends: readonly End[];
   /** Four-sided cells, four nodes each, counter-clockwise seen from outside (below the base). */
   readonly quads: Int32Array;
-  /** Rest lengths of both diagonals of each quad (0–2 and 1–3), mm. */
+  /** Rest length of either diagonal of each quad (both are the same), mm. */
   readonly diagonals: Float64Array;
+  /** Planned width (node 0 to 1) and height (1 to 2) of each quad, mm. */
+  readonly cells: Float64Array;
   /** Three-sided cells (base corners, the foot of a split stake). */
   readonly triangles: Int32Array;
   /** Mirror image of each node in the plane x = 0 (or y = 0), where the net has that symmetry. */
   readonly mirror: { readonly x: Int32Array | null; readonly y: Int32Array | null };
   /** The four corner crossings of the base, counter-clockwise: they carry its frame. */
   readonly frame: readonly [number, number, number, number];
+  /** Crossings spread over the base: their mean place and turn are kept still while settling. */
+  readonly anchors: Int32Array;
   /**
    * Centre lift as a held height: Σ weight · (height of node) is held at `height`, mm. The weights are
    * those of a palm pushing the middle up against the corners, and add up to 0. Null for a flat base.

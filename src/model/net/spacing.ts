@@ -13,6 +13,8 @@ export interface BaseSpacing {
   readonly chord: Float64Array;
   /** True for the segment that goes round a corner. */
   readonly corner: readonly boolean[];
+  /** The segment between the two ends of one place (a split or added stake); −1 where there is none. */
+  readonly pair: number;
   readonly girth: number;
   /** Outline girth less the smooth loop through the stakes' middles: what sharp corners add. */
   readonly cornerLength: number;
@@ -55,7 +57,22 @@ export function rowSpacing(
     const own = base.corner[j] ? chord + gained / 4 : chord * sideScale;
     return sharp * own + ((1 - sharp) * budget) / ends;
   });
+  partPair(spacing, base.pair, wall);
   const pinned = corners.kind === 'pinned' && held;
   const grip = Float64Array.from(base.corner, (isCorner) => (isCorner && pinned ? pinGrip : 1));
   return { spacing, grip, cornerLength };
+}
+
+/** Both ends of a pair start from one place: they part only as the wall rises, their neighbours take up the rest. */
+function partPair(spacing: Float64Array, pair: number, wall: number): void {
+  if (pair < 0) return;
+  const ends = spacing.length;
+  const spare = Math.max(0, (spacing[pair] ?? 0) - wall);
+  for (const [segment, share] of [
+    [pair, -1],
+    [(pair + ends - 1) % ends, 0.5],
+    [(pair + 1) % ends, 0.5],
+  ] as const) {
+    spacing[segment] = (spacing[segment] ?? 0) + share * spare;
+  }
 }

@@ -1,10 +1,13 @@
 /** How sharply a stake is bent. (`!`: typed arrays in a hot loop.) */
 import type { Stake } from '../net/net.ts';
 
+/** Radius given to what is straight, mm: finite, so that it can be written to a file. */
+const straight = 1e6;
+
 /**
  * Smallest radius of bend of one half of a stake, mm, from the middle of the base to the rim: at each
  * node the mean length of the two segments over the turn between them. A crease is a fold and not a
- * bend, so with a `creased` upsett the node on the base's edge does not count. Infinite when straight.
+ * bend, so with a `creased` upsett the node on the base's edge does not count.
  *
  * @param half 0 for the half that carries the stake's first end, 1 for the other
  */
@@ -24,7 +27,7 @@ export function tightestBend(
     const curvature = turnOverLength(positions, nodes[at - 1]!, nodes[at]!, nodes[at + 1]!);
     if (curvature > sharpest) sharpest = curvature;
   }
-  return 1 / sharpest;
+  return 1 / Math.max(sharpest, 1 / straight);
 }
 
 /** Turn at the middle of three nodes, radians, over the mean of the two lengths, mm. */

@@ -11,7 +11,7 @@ export interface Footing {
   /** Nodes that touch the table, and in how many separate places they do. */
   readonly contacts: readonly number[];
   readonly feet: number;
-  /** How far the corners stand below the middles of the base's edges; 0 where they do not. */
+  /** How far the corners stand below the middles of the base's edges (middle lines); 0 where they do not. */
   readonly footHeight: number;
   /** Clear height under the middle of the base. */
   readonly centreClearance: number;
@@ -32,13 +32,14 @@ export function footing(plan: Plan, net: Net, positions: Float64Array): Footing 
   const limit = touching * Math.hypot(length, width);
   for (let node = 0; node < under.length; node++) if (under[node]! <= limit) contacts.push(node);
 
-  const corners = cornerUndersides(net, under);
+  const height = Float64Array.from(under, (_, node) => positions[3 * node + 2]!);
+  const corners = cornerHeights(net, height);
   const mean = (values: readonly number[]) =>
     values.reduce((sum, value) => sum + value, 0) / values.length;
   const middles = midSideEnds(net.ends).map((ends) =>
-    mean(ends.map((e) => under[net.ends[e]!.nodes[0]!]!)),
+    mean(ends.map((e) => height[net.ends[e]!.nodes[0]!]!)),
   );
-  const lowest = under.subarray(0, net.baseNodeCount).reduce((low, z) => Math.min(low, z));
+  const lowest = height.subarray(0, net.baseNodeCount).reduce((low, z) => Math.min(low, z));
   return {
     contacts,
     feet: clusters(contacts, net),
@@ -52,15 +53,15 @@ export function footing(plan: Plan, net: Net, positions: Float64Array): Footing 
   };
 }
 
-/** Lower face at the corners of the base: the lowest of the crossing and the two edges beside it. */
-function cornerUndersides({ ends, frame }: Net, under: Float64Array): number[] {
+/** Height of the corners of the base: the lowest of the crossing and the two edges beside it. */
+function cornerHeights({ ends, frame }: Net, height: Float64Array): number[] {
   const corners: number[] = [];
   ends.forEach((end, e) => {
     const next = ends[(e + 1) % ends.length]!;
     if (end.side === next.side) return;
     // The first corner that is passed is the second one of the frame.
     const crossing = frame[(corners.length + 1) % 4]!;
-    corners.push(Math.min(under[crossing]!, under[end.nodes[0]!]!, under[next.nodes[0]!]!));
+    corners.push(Math.min(height[crossing]!, height[end.nodes[0]!]!, height[next.nodes[0]!]!));
   });
   return corners;
 }

@@ -5,7 +5,7 @@ import type { Net } from '../net/net.ts';
 import { sectionArea } from '../strand/section.ts';
 
 /** Grams in a cubic millimetre of dry reed: 0.52 g/cm³, from the trade's footage per pound. */
-export const reedDensity = 0.52e-3;
+const reedDensity = 0.52e-3;
 
 /**
  * Grams at each node: stakes with what is tucked (taken at the rim), weavers, and the two hoops of
@@ -14,9 +14,11 @@ export const reedDensity = 0.52e-3;
 export function nodeMass(plan: Plan, net: Net): Float64Array {
   const mass = new Float64Array(net.nodeCount);
   for (const { strand, nodes, rest, width } of net.stakes) {
+    // Every section is in proportion to its width.
+    const area = sectionArea(strand) / strand.width;
     for (let at = 0; at < rest.length; at++) {
       const wide = Math.min(width[at]!, width[at + 1]!);
-      const half = (reedDensity * sectionArea({ ...strand, width: wide }) * rest[at]!) / 2;
+      const half = (reedDensity * area * wide * rest[at]!) / 2;
       mass[nodes[at]!] = mass[nodes[at]!]! + half;
       mass[nodes[at + 1]!] = mass[nodes[at + 1]!]! + half;
     }

@@ -20,9 +20,10 @@ export function rowCurves(net: Net, positions: Float64Array): RowCurve[] {
     const corners = corner.reduce((sum, is) => sum + (is ? 1 : 0), 0);
     const extra = corners > 0 ? row.cornerLength / corners : 0;
     corner.forEach((is, j) => {
-      if (!is || extra < 1e-6 * chords.length[j]!) return;
-      curve.segment[j] = curve.segment[j]! + extra;
-      reachOut(curve, chords, j, row.nodes, positions);
+      if (!is) return;
+      // What is left of a corner that has all but gone is a length and no longer a shape.
+      if (extra < 1e-3 * chords.length[j]!) curve.segment[j] = curve.segment[j]! + extra;
+      else reachOut(row, j, extra, positions, chords, curve);
     });
     return curve;
   });

@@ -48,7 +48,11 @@ export function anderson(size: number, depth: number): Anderson {
 }
 
 /** Weights that make Σ weight·column nearest to `f`, from the lightly damped normal equations. */
-function leastSquares(columns: readonly Float64Array[], f: Float64Array, used: number): Float64Array {
+function leastSquares(
+  columns: readonly Float64Array[],
+  f: Float64Array,
+  used: number,
+): Float64Array {
   const gram = Array.from({ length: used }, () => new Float64Array(used + 1));
   for (let i = 0; i < used; i++) {
     for (let j = 0; j <= i; j++) {

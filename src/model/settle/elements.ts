@@ -8,9 +8,17 @@ import type { Fold } from './fold.ts';
  */
 export interface Elements {
   /** Stake segments: node pairs, rest length mm, weight. */
-  readonly segment: { readonly nodes: Int32Array; readonly rest: Float64Array; readonly weight: Float64Array };
+  readonly segment: {
+    readonly nodes: Int32Array;
+    readonly rest: Float64Array;
+    readonly weight: Float64Array;
+  };
   /** Springs (diagonals and spacings): node pairs, rest length mm, stiffness (weight included). */
-  readonly spring: { readonly nodes: Int32Array; readonly rest: Float64Array; readonly stiffness: Float64Array };
+  readonly spring: {
+    readonly nodes: Int32Array;
+    readonly rest: Float64Array;
+    readonly stiffness: Float64Array;
+  };
   /** Bends of stakes at a node: node triples, both lengths mm, stiffness EI/l̄ (weight included). */
   readonly bend: {
     readonly nodes: Int32Array;
@@ -20,6 +28,13 @@ export interface Elements {
   };
   /** The centre lift: nodes, weights and height held (see Net.lift), or null. */
   readonly lift: Net['lift'];
+  /** Nodes that keep the base in its place, and the six ways it must not move (unit vectors over them). */
+  readonly anchors: {
+    readonly nodes: Int32Array;
+    readonly ways: readonly Float64Array[];
+    /** Where the start shape stands in each way. */
+    readonly places: Float64Array;
+  };
   /** Rows 1 … R as loops one after another; `first[r]` is where row r + 1 starts. */
   readonly loop: {
     readonly first: Int32Array;
@@ -36,6 +51,8 @@ export interface Elements {
     readonly below: Int32Array;
     /** Target length of each loop, mm. */
     readonly target: Float64Array;
+    /** Stiffness that keeps each loop's middle over the base's, force over Young's modulus per mm. */
+    readonly upright: Float64Array;
   };
   /** Penalty on length residuals, in stiffness units (force over Young's modulus, per mm). */
   readonly penalty: number;
@@ -48,101 +65,132 @@ export interface Elements {
  *
  * Racking: a crossing of packed strands turns against friction; its couple is taken as that of
  * bending the weaver over one spacing (B_w/l). Over a cell p high and l wide a small rack γ lengthens
- * a diagonal d by γ·p·l/d, so the spring is B_w/l ÷ (2·(p·l/d)²) each.
- * Sliding: an end is kept in its place along the row by the same crossings, k = 2·B_w/l³.
- * Halving or doubling both moves the rim of a straight square basket by under 0.5 % (see tests).
+ * a diagonal d by γ·p·l/d, so the spring is B_w/l ÷ (2·(p·l/d)²) each. Measured on 9 + 9 stakes and 30
+ * straight rows over a creased square base: widths across the rim −1.0 … +0.5 % of a circle's; three
+ * times as much gives −2.3 … +1.7 %, a third as much changes them by a tenth.
+ * Sliding: an end is kept in its place along the row by the same crossings, k = 2·B_w/l³ (five times
+ * as much moves the rim by 0.02 %).
+ * Upright: racked from side to side as a whole a wall has next to no stiffness of its own, and one odd end
+ * would make it lean by a stake's width; the maker sees to it that it stands up. Each row's middle is kept
+ * over the base's by E·B_w/l³ (a tenth as much gives the same lean to 0.01 mm).
  */
 const rackShare = 1;
 const slideShare = 2;
+const uprightShare = 1;
 /**
  * Penalty over the stiffest bending term. Weak on purpose: the tensions make the lengths exact, and a
  * stiff penalty bends the valley that the steps go along (settle.ts has what was measured).
  */
 const penaltyShare = 5;
+/** Tension cap over penalty × pitch: no tension of a plan that can be woven comes near it. */
+const tensionShare = 1;
 
 /** Lists the elements of a net. `set` (0 … 1) is the share of their curvature the stakes take as rest. */
 export function elements(net: Net, folded: Fold, set: number): Elements {
   const weigh = weigher(folded, net.nodeCount);
-  const segment = lists();
-  const bend = lists();
+  const { segment, bend, stiffest } = stakeElements(net, weigh, set);
+  const { stiffest: stiffestRow, ...loop } = loops(net, weigh);
+  const penalty = penaltyShare * Math.max(stiffest, stiffestRow);
+  const shortest = net.rows.reduce((p, row) => (row.pitch > 0 ? Math.min(p, row.pitch) : p), 1e9);
+  return {
+    segment,
+    spring: springs(net, weigh),
+    bend,
+    lift: net.lift,
+    anchors: wholeMoves(net),
+    loop,
+    penalty,
+    tensionCap: tensionShare * penalty * shortest,
+  };
+}
+
+/** Segments and bends of the stakes, and the stiffest bend as a spring (EI over length cubed). */
+function stakeElements(net: Net, weigh: Weigher, set: number) {
+  const segment = { nodes: [] as number[], rest: [] as number[], weight: [] as number[] };
+  const bend = {
+    nodes: [] as number[],
+    before: [] as number[],
+    after: [] as number[],
+    stiffness: [] as number[],
+  };
   let stiffest = 0;
-  for (const stake of net.stakes) {
-    for (let at = 0; at + 1 < stake.nodes.length; at++) {
-      const pair = [stake.nodes[at]!, stake.nodes[at + 1]!];
-      const weight = weigh(pair);
-      if (weight > 0) segment.add(pair, [stake.rest[at]!, weight]);
+  for (const { nodes, rest, stiffness } of net.stakes) {
+    for (let at = 0; at + 1 < nodes.length; at++) {
+      const weight = weigh.pair(nodes[at]!, nodes[at + 1]!);
+      if (weight > 0) {
+        segment.nodes.push(nodes[at]!, nodes[at + 1]!);
+        segment.rest.push(rest[at]!);
+        segment.weight.push(weight);
+      }
     }
-    for (let at = 1; at + 1 < stake.nodes.length; at++) {
-      const triple = [stake.nodes[at - 1]!, stake.nodes[at]!, stake.nodes[at + 1]!];
-      const weight = weigh(triple);
-      const [before, after] = [stake.rest[at - 1]!, stake.rest[at]!];
-      const around = (before + after) / 2;
-      const stiffness = ((1 - set) * stake.stiffness[at]!) / around;
-      stiffest = Math.max(stiffest, stake.stiffness[at]! / around ** 3);
-      if (weight > 0 && stiffness > 0) {
-        bend.add(triple, [before, after, weight * stiffness]);
+    for (let at = 1; at + 1 < nodes.length; at++) {
+      const around = (rest[at - 1]! + rest[at]!) / 2;
+      stiffest = Math.max(stiffest, stiffness[at]! / around ** 3);
+      const weight = weigh.triple(nodes[at - 1]!, nodes[at]!, nodes[at + 1]!);
+      if (weight > 0 && stiffness[at]! > 0) {
+        bend.nodes.push(nodes[at - 1]!, nodes[at]!, nodes[at + 1]!);
+        bend.before.push(rest[at - 1]!);
+        bend.after.push(rest[at]!);
+        bend.stiffness.push((weight * (1 - set) * stiffness[at]!) / around);
       }
     }
   }
-  const spring = springs(net, weigh);
-  const loop = loops(net, weigh);
-  for (let i = 0; i < loop.nodes.length; i++) stiffest = Math.max(stiffest, loop.stiff3[i]!);
-  const penalty = penaltyShare * stiffest;
-  const shortest = net.rows.reduce((p, row) => (row.pitch > 0 ? Math.min(p, row.pitch) : p), 1e9);
   return {
     segment: {
       nodes: Int32Array.from(segment.nodes),
-      rest: segment.column(0),
-      weight: segment.column(1),
-    },
-    spring: {
-      nodes: Int32Array.from(spring.nodes),
-      rest: spring.column(0),
-      stiffness: spring.column(1),
+      rest: Float64Array.from(segment.rest),
+      weight: Float64Array.from(segment.weight),
     },
     bend: {
       nodes: Int32Array.from(bend.nodes),
-      before: bend.column(0),
-      after: bend.column(1),
-      stiffness: bend.column(2),
+      before: Float64Array.from(bend.before),
+      after: Float64Array.from(bend.after),
+      stiffness: Float64Array.from(bend.stiffness),
     },
-    lift: net.lift,
-    loop,
-    penalty,
-    tensionCap: penalty * shortest,
+    stiffest,
   };
 }
 
 /** Diagonals of the cells and spacings of the ends. */
-function springs(net: Net, weigh: (nodes: readonly number[]) => number) {
-  const spring = lists();
-  const add = (pair: readonly number[], rest: number, stiffness: number) => {
-    const weight = weigh(pair);
-    if (weight > 0 && stiffness > 0) spring.add(pair, [rest, weight * stiffness]);
+function springs(net: Net, weigh: Weigher): Elements['spring'] {
+  const nodes: number[] = [];
+  const rest: number[] = [];
+  const stiffness: number[] = [];
+  const add = (a: number, b: number, length: number, k: number) => {
+    const weight = weigh.pair(a, b);
+    if (weight === 0) return;
+    nodes.push(a, b);
+    rest.push(length);
+    stiffness.push(weight * k);
   };
   const weaver = net.rows[1]?.stiffness ?? 1;
-  for (let cell = 0; 4 * cell < net.quads.length; cell++) {
-    const [a, b, c, d] = net.quads.subarray(4 * cell, 4 * cell + 4) as unknown as number[];
-    const diagonal = net.diagonals[2 * cell]!;
-    const wide = distance(net.start, a!, b!);
-    const high = distance(net.start, b!, c!);
+  const { quads, diagonals, cells } = net;
+  for (let cell = 0; 4 * cell < quads.length; cell++) {
+    const diagonal = diagonals[cell]!;
+    const wide = cells[2 * cell]!;
+    const high = cells[2 * cell + 1]!;
     const reach = (wide * high) / diagonal;
-    const stiffness = (rackShare * weaver) / Math.max(wide, high) / (2 * reach * reach);
-    add([a!, c!], diagonal, stiffness);
-    add([b!, d!], diagonal, stiffness);
+    const k = (rackShare * weaver) / Math.max(wide, high) / (2 * reach * reach);
+    add(quads[4 * cell]!, quads[4 * cell + 2]!, diagonal, k);
+    add(quads[4 * cell + 1]!, quads[4 * cell + 3]!, diagonal, k);
   }
-  for (const row of net.rows.slice(1)) {
-    const mean = row.girth / row.nodes.length;
-    const stiffness = (slideShare * row.stiffness) / mean ** 3;
-    row.nodes.forEach((node, j) => {
-      const next = row.nodes[(j + 1) % row.nodes.length]!;
-      add([node, next], row.spacing[j]!, stiffness * row.grip[j]!);
-    });
+  for (let r = 1; r < net.rows.length; r++) {
+    const row = net.rows[r]!;
+    const n = row.nodes.length;
+    const k = (slideShare * row.stiffness) / (row.girth / n) ** 3;
+    for (let j = 0; j < n; j++) {
+      add(row.nodes[j]!, row.nodes[j + 1 < n ? j + 1 : 0]!, row.spacing[j]!, k * row.grip[j]!);
+    }
   }
-  return spring;
+  return {
+    nodes: Int32Array.from(nodes),
+    rest: Float64Array.from(rest),
+    stiffness: Float64Array.from(stiffness),
+  };
 }
 
-function loops(net: Net, weigh: (nodes: readonly number[]) => number) {
+/** The rows as loops, and the stiffest of them as a spring. */
+function loops(net: Net, weigh: Weigher): Elements['loop'] & { readonly stiffest: number } {
   const rows = net.rows.slice(1);
   const count = rows.reduce((sum, row) => sum + row.nodes.length, 0);
   const first = new Int32Array(rows.length + 1);
@@ -150,28 +198,28 @@ function loops(net: Net, weigh: (nodes: readonly number[]) => number) {
   const below = new Int32Array(count);
   const column = () => new Float64Array(count);
   const [shareA, shareB, segmentWeight, turnWeight] = [column(), column(), column(), column()];
-  const [stiffness, stiff3, hold] = [column(), column(), column()];
+  const [stiffness, hold] = [column(), column()];
+  let stiffest = 0;
   let at = 0;
-  rows.forEach((row, r) => {
+  for (let r = 0; r < rows.length; r++) {
+    const row = rows[r]!;
     first[r] = at;
     const n = row.nodes.length;
     for (let j = 0; j < n; j++, at++) {
-      const next = (j + 1) % n;
-      const before = (j + n - 1) % n;
+      const next = j + 1 < n ? j + 1 : 0;
+      const before = j > 0 ? j - 1 : n - 1;
       nodes[at] = row.nodes[j]!;
       below[at] = net.ends[j]!.nodes[r]!;
       shareA[at] = share(row.spacing, j, j);
       shareB[at] = share(row.spacing, j, next);
-      segmentWeight[at] = weigh([row.nodes[j]!, row.nodes[next]!]);
-      turnWeight[at] = weigh([row.nodes[before]!, row.nodes[j]!, row.nodes[next]!]);
-      const around = 0.5 * (row.spacing[j]! + row.spacing[before]!);
-      stiffness[at] = row.stiffness / around;
-      stiff3[at] = row.stiffness / (row.girth / n) ** 3;
+      segmentWeight[at] = weigh.pair(row.nodes[j]!, row.nodes[next]!);
+      turnWeight[at] = weigh.triple(row.nodes[before]!, row.nodes[j]!, row.nodes[next]!);
+      stiffness[at] = (2 * row.stiffness) / (row.spacing[j]! + row.spacing[before]!);
       hold[at] = 2 * Math.sin(row.hold[j]! / 2);
     }
-  });
+    stiffest = Math.max(stiffest, row.stiffness / (row.girth / n) ** 3);
+  }
   first[rows.length] = at;
-  const target = Float64Array.from(rows, (row) => row.girth - row.cornerLength);
   return {
     first,
     nodes,
@@ -181,51 +229,72 @@ function loops(net: Net, weigh: (nodes: readonly number[]) => number) {
     segmentWeight,
     turnWeight,
     stiffness,
-    stiff3,
     hold,
-    target,
+    target: Float64Array.from(rows, (row) => row.girth - row.cornerLength),
+    upright: Float64Array.from(
+      rows,
+      (row) => (uprightShare * row.stiffness * row.nodes.length ** 4) / row.girth ** 3,
+    ),
+    stiffest,
   };
 }
+
+/** The anchors' shifts along and turns about the three axes, from the start shape. */
+function wholeMoves({ anchors, start }: Net): Elements['anchors'] {
+  const moves: ((x: number, y: number) => readonly [number, number, number])[] = [
+    () => [1, 0, 0],
+    () => [0, 1, 0],
+    () => [0, 0, 1],
+    (_, y) => [0, 0, y],
+    (x) => [0, 0, x],
+    (x, y) => [-y, x, 0],
+  ];
+  const ways = moves.map((move) => {
+    const way = Float64Array.from({ length: 3 * anchors.length }, (_, i) => {
+      const node = 3 * anchors[(i / 3) | 0]!;
+      return move(start[node]!, start[node + 1]!)[i % 3]!;
+    });
+    const length = Math.hypot(...way) || 1;
+    return way.map((value) => value / length);
+  });
+  const places = Float64Array.from(ways, (way) =>
+    way.reduce((sum, part, i) => sum + part * start[3 * anchors[(i / 3) | 0]! + (i % 3)]!, 0),
+  );
+  return { nodes: anchors, ways, places };
+}
+
+type Weigher = ReturnType<typeof weigher>;
 
 /** Number of mirror images an element stands for, or 0 when another of its images stands for it. */
-function weigher(folded: Fold, nodeCount: number): (nodes: readonly number[]) => number {
-  const key = (nodes: readonly number[]): number => {
-    const [a = 0, b = 0, c] = nodes;
-    if (c === undefined) return Math.min(a, b) * nodeCount + Math.max(a, b);
-    return (b * nodeCount + Math.min(a, c)) * nodeCount + Math.max(a, c);
-  };
-  return (nodes) => {
-    const own = key(nodes);
-    const seen = [own];
-    for (const image of folded.images) {
-      const other = key(nodes.map((node) => image[node]!));
-      if (other < own) return 0;
-      if (!seen.includes(other)) seen.push(other);
+function weigher({ images }: Fold, nodeCount: number) {
+  const pairKey = (a: number, b: number) => (a < b ? a * nodeCount + b : b * nodeCount + a);
+  const seen = new Float64Array(images.length + 1);
+  /** Number of different keys among `seen`, or 0 when the first is not the least. */
+  const orbit = (): number => {
+    let different = 1;
+    for (let i = 1; i < seen.length; i++) {
+      if (seen[i]! < seen[0]!) return 0;
+      let known = false;
+      for (let k = 0; k < i; k++) known ||= seen[k] === seen[i];
+      if (!known) different++;
     }
-    return seen.length;
+    return different;
   };
-}
-
-function lists() {
-  const nodes: number[] = [];
-  const values: number[] = [];
-  let width = 0;
   return {
-    nodes,
-    add(group: readonly number[], row: readonly number[]) {
-      nodes.push(...group);
-      values.push(...row);
-      width = row.length;
+    pair(a: number, b: number): number {
+      seen[0] = pairKey(a, b);
+      for (let i = 0; i < images.length; i++) seen[i + 1] = pairKey(images[i]![a]!, images[i]![b]!);
+      return orbit();
     },
-    column: (index: number) =>
-      Float64Array.from({ length: width > 0 ? values.length / width : 0 }, (_, i) => values[i * width + index]!),
+    /** Of a bend at `b` between `a` and `c`. */
+    triple(a: number, b: number, c: number): number {
+      const square = nodeCount * nodeCount;
+      seen[0] = b * square + pairKey(a, c);
+      for (let i = 0; i < images.length; i++) {
+        const image = images[i]!;
+        seen[i + 1] = image[b]! * square + pairKey(image[a]!, image[c]!);
+      }
+      return orbit();
+    },
   };
-}
-
-function distance(points: Float64Array, a: number, b: number): number {
-  return Math.hypot(
-    points[3 * a]! - points[3 * b]!,
-    points[3 * a + 1]! - points[3 * b + 1]!,
-    points[3 * a + 2]! - points[3 * b + 2]!,
-  );
 }

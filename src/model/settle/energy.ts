@@ -64,6 +64,7 @@ export function evaluate(
     segments(elements, tensions, x, out, raise) +
     springEnergy(elements, x, out.gradient) +
     bends(elements, x, out.gradient) +
+    anchorEnergy(elements, x, out.gradient) +
     liftEnergy(elements, tensions, frames, x, out, raise) +
     rowLoops(elements, tensions, frames, x, out, raise)
   );
@@ -148,6 +149,26 @@ function bends({ bend }: Elements, x: Float64Array, g: Float64Array): number {
   return energy;
 }
 
+/** The base's mean place and turn, kept where they started: ½·ρ·(v·(x − start))² for each way v. */
+function anchorEnergy({ anchors, penalty }: Elements, x: Float64Array, g: Float64Array): number {
+  const { nodes, ways, places } = anchors;
+  let energy = 0;
+  for (let w = 0; w < ways.length; w++) {
+    const way = ways[w]!;
+    let off = -places[w]!;
+    for (let i = 0; i < nodes.length; i++) {
+      const a = 3 * nodes[i]!;
+      off += way[3 * i]! * x[a]! + way[3 * i + 1]! * x[a + 1]! + way[3 * i + 2]! * x[a + 2]!;
+    }
+    energy += 0.5 * penalty * off * off;
+    for (let i = 0; i < nodes.length; i++) {
+      const a = 3 * nodes[i]!;
+      for (let d = 0; d < 3; d++) g[a + d] = g[a + d]! + penalty * off * way[3 * i + d]!;
+    }
+  }
+  return energy;
+}
+
 /** The centre lift, held like a length: λ·c + ½·ρ·c², c = Σ w·(n·x) − height. */
 function liftEnergy(
   { lift, penalty, tensionCap }: Elements,
@@ -224,9 +245,35 @@ function rowLoops(
       const k = turnWeight[j]! * stiffness[j]!;
       for (let d = 3 * j; d < 3 * j + 3; d++) energy += 0.5 * k * (turn[d]! - hold[d]!) ** 2;
     }
+    energy += uprightEnergy(loop, r, x, g);
     edgeGradients(loop, frames, from, to, pull, out, g);
   }
   return energy;
+}
+
+/** A row's middle is kept over the base's, ½·k·(mean x² + mean y²): see `uprightShare` in elements. */
+function uprightEnergy(
+  { first, nodes, upright }: Elements['loop'],
+  r: number,
+  x: Float64Array,
+  g: Float64Array,
+): number {
+  const from = first[r]!;
+  const to = first[r + 1]!;
+  const n = to - from;
+  let mx = 0;
+  let my = 0;
+  for (let j = from; j < to; j++) {
+    mx += x[3 * nodes[j]!]! / n;
+    my += x[3 * nodes[j]! + 1]! / n;
+  }
+  const k = upright[r]!;
+  for (let j = from; j < to; j++) {
+    const a = 3 * nodes[j]!;
+    g[a] = g[a]! + (k * mx) / n;
+    g[a + 1] = g[a + 1]! + (k * my) / n;
+  }
+  return 0.5 * k * (mx * mx + my * my);
 }
 
 /** A tension raised by `by`, within the cap either way. */

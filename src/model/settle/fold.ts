@@ -12,11 +12,6 @@ export interface Fold {
   /** Sign of x and of y between a node and its lead; 0 where the coordinate is held at 0. */
   readonly signX: Float64Array;
   readonly signY: Float64Array;
-  /**
-   * Unknowns (3 × lead + coordinate) kept still so that the basket as a whole neither shifts nor turns:
-   * the three, two and one coordinates of three base corners, less those the mirror planes see to.
-   */
-  readonly still: Int32Array;
   /** Planes folded, as node images; used to find which elements are images of each other. */
   readonly images: readonly Int32Array[];
 }
@@ -54,8 +49,7 @@ export function fold(net: Net, planes: 'all' | 'none' = 'all'): Fold {
   for (let node = 0; node < nodeCount; node++) lead[node] = number[leadNode[node] ?? 0] ?? 0;
   const both = mirrorX && mirrorY ? mirrorX.map((image) => mirrorY[image] ?? image) : null;
   const images = [mirrorX, mirrorY, both].filter((map) => map !== null);
-  const still = stillUnknowns(net, lead, mirrorX !== null, mirrorY !== null);
-  return { leads: Int32Array.from(leads), lead, signX, signY, still, images };
+  return { leads: Int32Array.from(leads), lead, signX, signY, images };
 }
 
 /** Positions of all nodes from those of the leads. Both hold x, y, z a node. */
@@ -88,23 +82,6 @@ export function pick({ leads, signX, signY }: Fold, from: Float64Array): Float64
     to[3 * index + 2] = from[3 * node + 2]!;
   });
   return to;
-}
-
-function stillUnknowns(net: Net, lead: Int32Array, foldedX: boolean, foldedY: boolean): Int32Array {
-  const [a, b, , d] = net.frame;
-  const wanted: readonly [number, readonly number[]][] = [
-    [a, [0, 1, 2]],
-    [b, [1, 2]],
-    [d, [2]],
-  ];
-  const still = new Set<number>();
-  for (const [node, coordinates] of wanted) {
-    for (const coordinate of coordinates) {
-      if ((coordinate === 0 && foldedX) || (coordinate === 1 && foldedY)) continue;
-      still.add(3 * lead[node]! + coordinate);
-    }
-  }
-  return Int32Array.from(still);
 }
 
 function farther(node: number, image: number, start: Float64Array, axis: 0 | 1): number {

@@ -13,15 +13,14 @@ export interface Gaps {
 
 /**
  * Brings `work.x`, the frames, the residuals and `gradient` (of the leads) up to date with `work.lead`,
- * having raised the tensions by what the lengths are off. Returns the energy.
+ * having raised the tensions by what the lengths are off unless `raise` is false. Returns the energy.
  */
-export function refresh(work: Work, gradient: Float64Array): number {
+export function refresh(work: Work, gradient: Float64Array, raise = true): number {
   const { net, folded, elements, tensions, frames, out, lead, x } = work;
   unfold(folded, lead, x);
   turnFrames(net, elements, x, frames);
-  const energy = evaluate(elements, tensions, frames, x, out, true);
+  const energy = evaluate(elements, tensions, frames, x, out, raise);
   gather(folded, out.gradient, gradient);
-  for (const unknown of folded.still) gradient[unknown] = 0;
   return energy;
 }
 

@@ -1,5 +1,6 @@
 import { anderson } from './anderson.ts';
-import { energyAt, factorHere, type Gaps, gaps, newtonStep, refresh } from './newton.ts';
+import type { Gaps } from './newton.ts';
+import { energyAt, factorHere, gaps, newtonStep, refresh } from './newton.ts';
 import { pointSize, readPoint, readResidual, writePoint } from './point.ts';
 import type { Work } from './work.ts';
 
@@ -35,6 +36,8 @@ const patience = 8;
 /** Close enough for the second phase: step as a share of the spacing, and relative residuals. */
 const nearMove = 0.1;
 const nearGap = 0.01;
+/** Tensions are raised only once the lengths are this near: before, they would learn nothing true. */
+const raiseBelow = 0.05;
 
 /**
  * Settles the work's shape in place: augmented Lagrangian on stake segments and row lengths, with the
@@ -44,8 +47,9 @@ const nearGap = 0.01;
  * 2. Near it: one factor is kept, and Anderson's acceleration makes up for its age and for the part of
  *    the Hessian left out. It is renewed when the steps stop shrinking; when they grow far, phase 1 again.
  *
- * Tried and left out (demo basket, factorisations to the end): a penalty 60 times as strong (145, not
- * converged); the full Hessian near the end (fails to factor one time in two).
+ * Tried and left out (first demo basket, factorisations to the end): a penalty 60 times as strong (145 and
+ * not converged, against 18); the full Hessian near the end (fails to factor one time in two); a factor
+ * kept from before the tensions were known (first steps of centimetres).
  */
 export function settle(work: Work, limits: Limits = usualLimits): Outcome {
   const size = work.lead.length;
@@ -56,12 +60,13 @@ export function settle(work: Work, limits: Limits = usualLimits): Outcome {
   const point = new Float64Array(pointSize(work));
   const residual = new Float64Array(point.length);
   const mix = anderson(point.length, depth);
-  let near = work.factored;
+  let near = work.close;
   let factorisations = 0;
   let best = Number.POSITIVE_INFINITY;
   let sinceBest = 0;
   let calm = 0;
   let longest = 0;
+  let worst = 1;
   const renew = () => {
     work.factored = false;
     mix.forget();
@@ -70,18 +75,20 @@ export function settle(work: Work, limits: Limits = usualLimits): Outcome {
 
   for (let iteration = 1; iteration <= limits.iterations; iteration++) {
     readPoint(work, point);
-    const energy = refresh(work, gradient);
+    const energy = refresh(work, gradient, near ? iteration > 1 : worst < raiseBelow);
     if (!work.factored) {
       factorHere(work);
       factorisations++;
     }
     longest = newtonStep(work, gradient, step);
     const off = gaps(work);
+    worst = Math.max(off.segment, off.loop);
     calm = longest < limits.move * spacing && holds(off, limits) ? calm + 1 : 0;
-    if (calm >= 2) return { iterations: iteration, factorisations, converged: true, lastStep: longest };
+    if (calm >= 2)
+      return { iterations: iteration, factorisations, converged: true, lastStep: longest };
     if (!near) {
       const scale = search(work, energy, gradient, step, Math.min(1, cap / longest));
-      near = scale === 1 && longest < nearMove * spacing && Math.max(off.segment, off.loop) < nearGap;
+      near = scale === 1 && longest < nearMove * spacing && worst < nearGap;
       best = Number.POSITIVE_INFINITY;
       renew();
       continue;

@@ -1,10 +1,14 @@
 import type { Elements } from './elements.ts';
 import type { Evaluation, Frames, Tensions } from './energy.ts';
 import type { Fold } from './fold.ts';
-import { type Skyline, skyline } from './skyline.ts';
+import type { Skyline } from './skyline.ts';
+import { skyline } from './skyline.ts';
 
 /** An empty stiffness matrix over the leads, with room for every pair of nodes an element couples. */
-export function stiffness({ segment, spring, bend, loop, lift }: Elements, folded: Fold): Skyline {
+export function stiffness(
+  { segment, spring, bend, loop, lift, anchors }: Elements,
+  folded: Fold,
+): Skyline {
   const first = Int32Array.from(folded.leads, (_, lead) => lead);
   const couple = (nodes: Int32Array, from: number, to: number) => {
     let least = folded.leads.length;
@@ -16,6 +20,7 @@ export function stiffness({ segment, spring, bend, loop, lift }: Elements, folde
   };
   for (let i = 0; i < segment.nodes.length; i += 2) couple(segment.nodes, i, i + 2);
   for (let i = 0; i < spring.nodes.length; i += 2) couple(spring.nodes, i, i + 2);
+  couple(anchors.nodes, 0, anchors.nodes.length);
   if (lift) couple(lift.nodes, 0, lift.nodes.length);
   for (let i = 0; i < bend.nodes.length; i += 3) couple(bend.nodes, i, i + 3);
   for (let r = 0; r + 1 < loop.first.length; r++) {
@@ -45,7 +50,7 @@ export function assemble(
   const { segment, spring, penalty } = elements;
   for (let i = 0; i < segment.rest.length; i++) {
     const [a, b, w] = [segment.nodes[2 * i]!, segment.nodes[2 * i + 1]!, segment.weight[i]!];
-    const tension = tensions.segment[i]! + penalty * out.segmentGap[i]!;
+    const tension = tensions.segment[i]!;
     add.bar(x, a, b, w * penalty, w * tension);
   }
   for (let i = 0; i < spring.rest.length; i++) {
@@ -56,10 +61,7 @@ export function assemble(
   addLift(elements, frames.up, add);
   addTurns(elements, out, add);
   addLoops(elements, tensions, folded, out, add, matrix);
-  for (const unknown of folded.still) {
-    const at = matrix.start[unknown]! + unknown;
-    matrix.values[at] = matrix.values[at]! + 1e9 * penalty;
-  }
+  addAnchors(elements, folded, matrix);
   for (let lead = 0; lead < folded.leads.length; lead++) {
     const node = folded.leads[lead]!;
     const held = [folded.signX[node] === 0, folded.signY[node] === 0, false];
@@ -86,6 +88,32 @@ function addBends({ bend }: Elements, add: Adder): void {
     add.even(a, b, -k * p * (p + q));
     add.even(b, c, -k * q * (p + q));
     add.even(a, c, k * p * q);
+  }
+}
+
+/**
+ * Keeps the base from shifting and turning as a whole: ρ·v·vᵀ for the three mean shifts and the three mean
+ * turns of the anchors. The energy does not depend on them, so this holds nothing that has a force.
+ */
+function addAnchors({ anchors, penalty }: Elements, folded: Fold, matrix: Skyline): void {
+  const { nodes, ways } = anchors;
+  const leads = [...new Set(Array.from(nodes, (node) => folded.lead[node]!))].sort((p, q) => p - q);
+  const place = new Map(leads.map((lead, index) => [lead, index]));
+  for (const way of ways) {
+    const v = new Float64Array(3 * leads.length);
+    nodes.forEach((node, i) => {
+      const at = 3 * place.get(folded.lead[node]!)!;
+      v[at] = v[at]! + folded.signX[node]! * way[3 * i]!;
+      v[at + 1] = v[at + 1]! + folded.signY[node]! * way[3 * i + 1]!;
+      v[at + 2] = v[at + 2]! + way[3 * i + 2]!;
+    });
+    for (let i = 0; i < v.length; i++) {
+      const row = 3 * leads[(i / 3) | 0]! + (i % 3);
+      for (let k = 0; k <= i; k++) {
+        const at = matrix.start[row]! + 3 * leads[(k / 3) | 0]! + (k % 3);
+        matrix.values[at] = matrix.values[at]! + penalty * v[i]! * v[k]!;
+      }
+    }
   }
 }
 
@@ -164,7 +192,7 @@ function addLoops(
   { loop, penalty }: Elements,
   tensions: Tensions,
   folded: Fold,
-  { chord, unit, lengthEdge, loopGap }: Evaluation,
+  { chord, unit, lengthEdge }: Evaluation,
   add: Adder,
   matrix: Skyline,
 ): void {
@@ -172,7 +200,7 @@ function addLoops(
   for (let r = 0; r + 1 < loop.first.length; r++) {
     const from = loop.first[r]!;
     const to = loop.first[r + 1]!;
-    const pull = tensions.loop[r]! + penalty * loopGap[r]!;
+    const pull = tensions.loop[r]!;
     let low = folded.leads.length;
     let high = 0;
     for (let j = from; j < to; j++) {
@@ -198,10 +226,38 @@ function addLoops(
         add.both(loop.nodes[j]!, loop.nodes[next]!, K);
       }
     }
+    addUpright(loop, r, folded, low, v.length, matrix);
     for (let i = 0; i < v.length; i++) {
       const row = matrix.start[3 * low + i]! + 3 * low;
       const scaled = penalty * v[i]!;
-      for (let k = 0; k <= i; k++) matrix.values[row + k] = matrix.values[row + k]! + scaled * v[k]!;
+      for (let k = 0; k <= i; k++)
+        matrix.values[row + k] = matrix.values[row + k]! + scaled * v[k]!;
+    }
+  }
+}
+
+/** Row r's middle kept over the base's: k·m·mᵀ along x and y, m the mean over the row's nodes. */
+function addUpright(
+  { first, nodes, upright }: Elements['loop'],
+  r: number,
+  { lead, signX, signY }: Fold,
+  low: number,
+  size: number,
+  matrix: Skyline,
+): void {
+  const mean = new Float64Array(size);
+  const n = first[r + 1]! - first[r]!;
+  for (let j = first[r]!; j < first[r + 1]!; j++) {
+    const node = nodes[j]!;
+    const at = 3 * (lead[node]! - low);
+    mean[at] = mean[at]! + signX[node]! / n;
+    mean[at + 1] = mean[at + 1]! + signY[node]! / n;
+  }
+  for (let i = 0; i < size; i++) {
+    const row = matrix.start[3 * low + i]! + 3 * low;
+    const scaled = upright[r]! * mean[i]!;
+    for (let k = i % 3; k <= i; k += 3) {
+      matrix.values[row + k] = matrix.values[row + k]! + scaled * mean[k]!;
     }
   }
 }

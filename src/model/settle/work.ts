@@ -1,7 +1,10 @@
 import type { Net } from '../net/net.ts';
-import { type Elements, elements } from './elements.ts';
-import { type Evaluation, type Frames, type Tensions, evaluation } from './energy.ts';
-import { type Fold, fold, pick } from './fold.ts';
+import type { Elements } from './elements.ts';
+import { elements } from './elements.ts';
+import type { Evaluation, Frames, Tensions } from './energy.ts';
+import { evaluation } from './energy.ts';
+import type { Fold } from './fold.ts';
+import { fold, pick } from './fold.ts';
 import { frames } from './frames.ts';
 import type { Skyline } from './skyline.ts';
 import { stiffness } from './stiffness.ts';
@@ -20,6 +23,8 @@ export interface Work {
   readonly x: Float64Array;
   /** True while `matrix` holds a factor that is good enough to step with. */
   factored: boolean;
+  /** True when the shape is known to be near balance, so that the settling need not feel its way. */
+  close: boolean;
 }
 
 /**
@@ -44,6 +49,7 @@ export function work(net: Net, set: number, planes: 'all' | 'none' = 'all'): Wor
     lead: pick(folded, net.start),
     x: Float64Array.from(net.start),
     factored: false,
+    close: false,
   };
 }
 
@@ -53,7 +59,7 @@ export function work(net: Net, set: number, planes: 'all' | 'none' = 'all'): Wor
  */
 export function renewed(last: Work, net: Net, set: number): Work {
   const list = elements(net, last.folded, set);
-  return { ...last, net, elements: list, frames: frames(list) };
+  return { ...last, net, elements: list, frames: frames(list), close: true };
 }
 
 /** True when both nets couple the same nodes in the same way. */

@@ -1,0 +1,97 @@
+import { expect, test } from 'vitest';
+import { basketMesh } from '../../src/mesh/basketMesh.ts';
+import { field, stride } from '../../src/mesh/crossings.ts';
+import { nodeNormals } from '../../src/mesh/surface.ts';
+import { weaverIsOutside } from '../../src/mesh/weave.ts';
+import { weaverStrands } from '../../src/mesh/weaverStrands.ts';
+import { demoPlan, startBasket } from './demoBasket.ts';
+import { dot, minus, pointOf, size } from './expectSound.ts';
+
+const rounds = startBasket(
+  demoPlan((plan) => {
+    Object.assign(plan.bands[0] ?? {}, {
+      weave: 'rounds',
+      weaver: { section: 'flat', width: 4, thickness: 1.5 },
+    });
+  }),
+);
+const apart = (1 + 1.5) / 2;
+
+test('a weaver lies outside one end and inside the next, half of both thicknesses off', () => {
+  const normals = nodeNormals(rounds.net, rounds.positions);
+  const strand = weaverStrands(rounds, normals)[11];
+  rounds.net.ends.forEach(({ nodes }, end) => {
+    const node = nodes[12] ?? 0;
+    const data = strand?.path.data ?? new Float64Array();
+    const here: readonly [number, number, number] = [
+      data[end * stride] ?? 0,
+      data[end * stride + 1] ?? 0,
+      data[end * stride + 2] ?? 0,
+    ];
+    const off = dot(minus(here, pointOf(rounds.positions, node)), pointOf(normals, node));
+    expect(off).toBeCloseTo((12 + end) % 2 === 0 ? apart : -apart, 6);
+  });
+});
+
+test('a weaver of flat strand is as wide and as thick as its strand at every section', () => {
+  const { positions } = basketMesh(rounds).weavers;
+  const sides = 8;
+  for (let ring = 0; ring < positions.length / 3 / sides; ring += 1) {
+    const at = (side: number) => pointOf(positions, ring * sides + side);
+    expect(size(minus(at(0), at(5)))).toBeCloseTo(4, 3);
+    expect(size(minus(at(2), at(7)))).toBeCloseTo(1.5, 3);
+  }
+});
+
+test('a stake keeps clear of every weaver at its crossing', () => {
+  const normals = nodeNormals(rounds.net, rounds.positions);
+  const { positions, strand } = basketMesh(rounds).weavers;
+  const clear = { least: Number.POSITIVE_INFINITY };
+  const { nodes } = rounds.net.ends[3] ?? { nodes: [] };
+  for (let vertex = 0; vertex < strand.length; vertex += 1) {
+    const node = nodes[strand[vertex] ?? 0] ?? 0;
+    const from = minus(pointOf(positions, vertex), pointOf(rounds.positions, node));
+    const out = dot(from, pointOf(normals, node));
+    if (size(from) < 5) clear.least = Math.min(clear.least, Math.abs(out));
+  }
+  expect(clear.least).toBeGreaterThan(0.5 - 0.02);
+});
+
+test('a continuous weaver changes sides at every end, from its first row to its last', () => {
+  const basket = startBasket(demoPlan());
+  const normals = nodeNormals(basket.net, basket.positions);
+  const [spiral, ...others] = weaverStrands(basket, normals);
+  expect(others).toEqual([]);
+  expect(spiral?.path.count).toBe(29 * 32 + 1);
+  expect(spiral?.closed).toBe(false);
+  const outside = Array.from({ length: 29 * 32 }, (_, at) =>
+    weaverIsOutside('continuous', 1 + Math.floor(at / 29), at % 29, 29),
+  );
+  expect(outside.every((is, at) => at === 0 || is !== outside[at - 1])).toBe(true);
+});
+
+test('a continuous weaver begins and ends narrow and has its full width between', () => {
+  const basket = startBasket(demoPlan());
+  const path = weaverStrands(basket, nodeNormals(basket.net, basket.positions))[0]?.path;
+  const width = (at: number) => path?.data[at * stride + field.width] ?? Number.NaN;
+  const last = 29 * 32;
+  expect(width(0)).toBeCloseTo(0.2 * 4.4, 9);
+  expect(width(last)).toBeCloseTo(0.2 * 4.4, 9);
+  expect(width(1)).toBeGreaterThan(2.2);
+  expect(width(29 * 10)).toBeCloseTo(4.4, 9);
+});
+
+test('a twill goes over two ends and under two, one end further each row', () => {
+  const row = (number: number) =>
+    Array.from({ length: 8 }, (_, end) =>
+      weaverIsOutside('twill', number, end, 8) ? 'o' : 'u',
+    ).join('');
+  expect(row(4)).toBe('oouuoouu');
+  expect(row(5)).toBe('ouuoouuo');
+});
+
+test('on an even count a continuous weaver repeats its own path', () => {
+  const row = (number: number) =>
+    Array.from({ length: 6 }, (_, end) => weaverIsOutside('continuous', number, end, 6));
+  expect(row(2)).toEqual(row(1));
+});

@@ -1,0 +1,56 @@
+import { BufferGeometry } from 'three';
+import { expect, test, vi } from 'vitest';
+import { fillColour, fillGeometry } from '../../src/scene/toThree.ts';
+
+const triangle = {
+  positions: Float32Array.of(0, 0, 0, 10, 0, 0, 0, 20, 30),
+  normals: Float32Array.of(0, 0, 1, 0, 0, 1, 0, 1, 0),
+  indices: Uint32Array.of(0, 1, 2),
+};
+
+test('millimetres with z up become centimetres with y up', () => {
+  const geometry = new BufferGeometry();
+  fillGeometry(geometry, triangle);
+  const place = geometry.getAttribute('position');
+  expect([place.getX(2), place.getY(2), place.getZ(2)]).toEqual([0, 3, -2]);
+  const normal = geometry.getAttribute('normal');
+  expect([normal.getX(2), normal.getY(2), normal.getZ(2)]).toEqual([0, 0, -1]);
+  expect(Array.from(geometry.index?.array ?? [])).toEqual([0, 1, 2]);
+});
+
+test('a mesh of the same size is written into the same arrays', () => {
+  const geometry = new BufferGeometry();
+  fillGeometry(geometry, triangle);
+  const { array } = geometry.getAttribute('position');
+  fillGeometry(geometry, { ...triangle, positions: triangle.positions.map((value) => 2 * value) });
+  expect(geometry.getAttribute('position').array).toBe(array);
+  expect(geometry.getAttribute('position').getX(1)).toBeCloseTo(2, 6);
+});
+
+test('a mesh of another size lets go of the old arrays', () => {
+  const geometry = new BufferGeometry();
+  fillGeometry(geometry, triangle);
+  const letGo = vi.fn();
+  geometry.addEventListener('dispose', letGo);
+  fillGeometry(geometry, {
+    positions: new Float32Array(12),
+    normals: new Float32Array(12),
+    indices: Uint32Array.of(0, 1, 2, 0, 2, 3),
+  });
+  expect(letGo).toHaveBeenCalledOnce();
+  expect(geometry.getAttribute('position').count).toBe(4);
+  expect(geometry.index?.count).toBe(6);
+});
+
+test('the picked row wears the accent and the others their own colour', () => {
+  const geometry = new BufferGeometry();
+  const strand = Uint16Array.of(1, 2);
+  const colour = Uint8Array.of(255, 255, 255, 255, 128, 0);
+  fillColour(geometry, { strand, colour, picked: 1, accent: [0, 0, 0.5] });
+  const light = geometry.getAttribute('color');
+  expect([light.getX(0), light.getY(0)]).toEqual([0, 0]);
+  expect(light.getZ(0)).toBeGreaterThan(0.4);
+  expect(light.getX(1)).toBeCloseTo(1, 6);
+  // sRGB 128 is 0.2159 of full light (IEC 61966-2-1)
+  expect(light.getY(1)).toBeCloseTo(0.2159, 3);
+});
