@@ -14,22 +14,24 @@ export const entrance = '(entrance)';
 export const rooms = {
   plan: { rooms: [], packages: ['zod'] },
   model: { rooms: ['plan'], packages: [] },
-  mesh: { rooms: ['model'], packages: ['earcut'] },
+  mesh: { rooms: ['plan', 'model'], packages: [] },
   export: {
     rooms: ['plan', 'model', 'mesh'],
     packages: ['pdf-lib', '@pdf-lib/fontkit', '@gltf-transform/core'],
   },
   work: { rooms: ['plan', 'model', 'mesh'], packages: [] },
-  keep: { rooms: ['plan', 'work'], typesOf: ['model'], packages: ['zustand', 'idb'] },
+  keep: { rooms: ['plan', 'work'], typesOf: ['model'], packages: ['zustand'] },
   scene: {
     rooms: ['mesh'],
     typesOf: ['model'],
     packages: ['react', 'three', '@react-three/fiber', '@react-three/drei'],
   },
-  panel: { rooms: ['plan'], packages: ['react', 'leva'] },
-  charts: { rooms: ['plan'], typesOf: ['model'], packages: ['react'] },
+  // The inputs that panel and charts have in common: a length, a count, and the frame of a field.
+  form: { rooms: ['plan'], packages: ['react'] },
+  panel: { rooms: ['plan', 'form'], packages: ['react', 'leva'] },
+  charts: { rooms: ['plan', 'form'], typesOf: ['model'], packages: ['react'] },
   views: {
-    rooms: ['plan', 'model', 'mesh', 'export', 'work', 'keep', 'scene', 'panel', 'charts'],
+    rooms: ['plan', 'model', 'mesh', 'export', 'work', 'keep', 'scene', 'form', 'panel', 'charts'],
     packages: ['react'],
   },
   command: { rooms: ['plan', 'model', 'mesh', 'export'], packages: ['node:'] },

@@ -1,10 +1,10 @@
+import { restingLength } from '../plan/lengthStep.ts';
 import type { Unit } from '../plan/schema.ts';
 import type { ChartFrame } from './chartFrame.ts';
 import { isOnLine } from './chartFrame.ts';
 import { GirthAxes } from './GirthAxes.tsx';
 import { GirthHandle } from './GirthHandle.tsx';
 import { GirthLines } from './GirthLines.tsx';
-import { restingGirth } from './girthStep.ts';
 import type { Handle } from './handles.ts';
 import { PointedRow } from './PointedRow.tsx';
 import { StretchNotes } from './StretchNotes.tsx';
@@ -35,11 +35,11 @@ export function GirthDrawing(props: GirthDrawingProps) {
     frame: props.frame,
     handles,
     onGrab: desk.grab,
-    onMove: (handle, to, girth, drag) => desk.move(handle, to, restingGirth(girth, unit), drag),
+    onMove: (handle, to, girth, drag) => desk.move(handle, to, restingLength(girth, unit), drag),
     onAdd(at, girth) {
       const to = Math.max(1, at);
       const line = planned[to] ?? girth;
-      desk.add(to, isOnLine(props.frame, girth, line) ? line : restingGirth(girth, unit));
+      desk.add(to, isOnLine(props.frame, girth, line) ? line : restingLength(girth, unit));
     },
     onRemove: desk.remove,
     onRow: props.onRow,

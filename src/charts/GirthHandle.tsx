@@ -1,10 +1,10 @@
 import type { KeyboardEvent } from 'react';
+import { steppedLength } from '../plan/lengthStep.ts';
 import { limits } from '../plan/limits.ts';
 import type { Unit } from '../plan/schema.ts';
 import { formatLength, unitLength } from '../plan/units.ts';
 import type { ChartFrame } from './chartFrame.ts';
 import { xOf, yOf } from './chartFrame.ts';
-import { steppedGirth } from './girthStep.ts';
 import type { Handle } from './handles.ts';
 import { reach } from './useGirthPointer.ts';
 
@@ -68,9 +68,9 @@ type Act = 'add' | 'remove' | { readonly row: number; readonly girth: number } |
 function keyAct({ key, shiftKey }: KeyboardEvent, { row, girth }: Handle, unit: Unit): Act {
   switch (key) {
     case 'ArrowLeft':
-      return { row, girth: steppedGirth(girth, unit, -1, shiftKey) };
+      return { row, girth: steppedLength(girth, unit, -1, shiftKey) };
     case 'ArrowRight':
-      return { row, girth: steppedGirth(girth, unit, 1, shiftKey) };
+      return { row, girth: steppedLength(girth, unit, 1, shiftKey) };
     case 'ArrowUp':
       return { row: row + 1, girth };
     case 'ArrowDown':

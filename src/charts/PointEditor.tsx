@@ -1,7 +1,7 @@
+import { CountField } from '../form/CountField.tsx';
+import { LengthField } from '../form/LengthField.tsx';
 import { limits } from '../plan/limits.ts';
 import type { Unit } from '../plan/schema.ts';
-import { CountField } from './field/CountField.tsx';
-import { LengthField } from './field/LengthField.tsx';
 import type { Handle } from './handles.ts';
 
 export interface PointEditorProps {

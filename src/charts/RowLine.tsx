@@ -1,9 +1,10 @@
 import { memo } from 'react';
+import { LengthField } from '../form/LengthField.tsx';
+import { strandCss } from '../plan/dyes.ts';
 import { withLengths } from '../plan/lengthText.ts';
 import { limits } from '../plan/limits.ts';
 import type { Unit } from '../plan/schema.ts';
 import { formatChange, formatLength } from '../plan/units.ts';
-import { LengthField } from './field/LengthField.tsx';
 import { gapChange } from './gapChange.ts';
 import { SeverityMark, severityWord } from './SeverityMark.tsx';
 import type { TableRow } from './tableRows.ts';
@@ -16,8 +17,6 @@ export interface RowEdits {
 export interface RowLineProps {
   readonly line: TableRow;
   readonly unit: Unit;
-  /** CSS colour of the weaver. */
-  readonly colour: string;
   readonly isPointed: boolean;
   /** True for the one row that the keyboard is at: its planned girth can be typed. */
   readonly isActive: boolean;
@@ -26,7 +25,7 @@ export interface RowLineProps {
 
 /** One row of the chart. */
 export const RowLine = memo(
-  function RowLine({ line, unit, colour, isPointed, isActive, edits }: RowLineProps) {
+  function RowLine({ line, unit, isPointed, isActive, edits }: RowLineProps) {
     const { row, read, findings } = line;
     const plain = (mm: number | undefined) =>
       formatLength(mm ?? Number.NaN, unit, { withUnit: false });
@@ -61,7 +60,7 @@ export const RowLine = memo(
           {line.isByHand && !isActive && <span className="row-by-hand">by hand</span>}
         </td>
         <td className="row-band">
-          <span className="row-swatch" style={{ background: colour }} />
+          <span className="row-swatch" style={{ background: strandCss(line.colour) }} />
           {line.colour}
         </td>
       </tr>

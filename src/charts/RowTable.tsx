@@ -16,13 +16,11 @@ export interface RowTableProps {
   readonly row: number | null;
   readonly onRow: (row: number | null) => void;
   readonly onChange: ChangePlan;
-  /** CSS colour of each dye by its name; `#rrggbb` needs no entry. */
-  readonly dyes: Readonly<Record<string, string>>;
 }
 
 /** The chart to weave against: one line a row, the last row at the top as on the basket. */
 export function RowTable(props: RowTableProps) {
-  const { plan, girths, basket, row, onRow, onChange, dyes } = props;
+  const { plan, girths, basket, row, onRow, onChange } = props;
   const { unit } = plan.display;
   const [isRimFirst, setRimFirst] = useState(true);
   const settled = useDeferredValue(basket);
@@ -81,7 +79,6 @@ export function RowTable(props: RowTableProps) {
                 key={line.row}
                 line={line}
                 unit={unit}
-                colour={dyes[line.colour.toLowerCase()] ?? line.colour}
                 isPointed={line.row === row}
                 isActive={line.row === active}
                 edits={edits}

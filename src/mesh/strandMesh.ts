@@ -1,6 +1,7 @@
 /** A strand to draw, and strands drawn: plain records. */
+
+import type { Colour } from '../plan/dyes.ts';
 import type { Crossings } from './crossings.ts';
-import type { Colour } from './palette.ts';
 import type { Section } from './section.ts';
 
 /** Triangles of many strands. Winding is counter-clockwise seen from outside the strand. */

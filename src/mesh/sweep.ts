@@ -2,12 +2,13 @@
  * A section swept along the places a strand passes.
  * Hot loops over typed arrays: `!` says that an index is inside.
  */
+
+import type { Colour } from '../plan/dyes.ts';
 import { field, stride } from './crossings.ts';
-import type { Colour } from './palette.ts';
-import { tone } from './palette.ts';
 import { capRing, joinRings } from './rings.ts';
 import type { Section } from './section.ts';
 import type { Strand, StrandMesh } from './strandMesh.ts';
+import { tone } from './tone.ts';
 
 /** Fills one mesh strand by strand. */
 export class Sweep {

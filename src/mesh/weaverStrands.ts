@@ -6,9 +6,9 @@
  */
 import type { Basket } from '../model/basket.ts';
 import type { Net } from '../model/net/net.ts';
+import { strandColour } from '../plan/dyes.ts';
 import type { Crossings } from './crossings.ts';
 import { crossings, field, stride } from './crossings.ts';
-import { strandColour } from './palette.ts';
 import { sectionOf } from './section.ts';
 import type { Strand } from './strandMesh.ts';
 import { tangentAt } from './surface.ts';

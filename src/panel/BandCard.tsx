@@ -10,7 +10,6 @@ export interface BandCardProps {
   readonly index: number;
   readonly count: number;
   readonly unit: Unit;
-  readonly dyes: Readonly<Record<string, string>>;
   readonly edits: PlanEdits;
   /** Called when the card itself moves from one place to another, or goes. */
   readonly onOrder: (from: number, to: number | null) => void;
@@ -18,10 +17,10 @@ export interface BandCardProps {
 
 /** One band of the wall, with buttons to weave it earlier or later or not at all. */
 export const BandCard = memo(function BandCard(props: BandCardProps) {
-  const { band, index, count, unit, dyes, edits, onOrder } = props;
+  const { band, index, count, unit, edits, onOrder } = props;
   const controls = useMemo(
-    () => bandControls(band, index, unit, edits, dyes),
-    [band, index, unit, edits, dyes],
+    () => bandControls(band, index, unit, edits),
+    [band, index, unit, edits],
   );
   const name = `Band ${index + 1}`;
   const moveTo = (to: number, button: HTMLButtonElement) => {

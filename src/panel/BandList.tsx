@@ -8,7 +8,6 @@ import type { PlanEdits } from './usePlanEdits.ts';
 export interface BandListProps {
   readonly bands: Plan['bands'];
   readonly unit: Unit;
-  readonly dyes: Readonly<Record<string, string>>;
   readonly edits: PlanEdits;
 }
 
@@ -16,7 +15,7 @@ export interface BandListProps {
 const newRows = 4;
 
 /** The bands from the base up, and a button for one more. */
-export function BandList({ bands, unit, dyes, edits }: BandListProps) {
+export function BandList({ bands, unit, edits }: BandListProps) {
   const [problem, setProblem] = useState<string | null>(null);
   const [names, setNames] = useState<readonly number[]>([]);
   if (names.length !== bands.length) setNames(namesFor(names, bands.length));
@@ -45,7 +44,6 @@ export function BandList({ bands, unit, dyes, edits }: BandListProps) {
           index={index}
           count={bands.length}
           unit={unit}
-          dyes={dyes}
           edits={edits}
           onOrder={order}
         />

@@ -1,5 +1,5 @@
 import { useId, useState } from 'react';
-import { FieldFrame } from '../charts/field/FieldFrame.tsx';
+import { FieldFrame } from '../form/FieldFrame.tsx';
 import type { ChoiceControl } from './control.ts';
 
 /** One of a few words. A choice that the plan refuses is not shown as chosen. */

@@ -1,18 +1,18 @@
 import { useId, useState } from 'react';
-import { FieldFrame } from '../charts/field/FieldFrame.tsx';
+import { FieldFrame } from '../form/FieldFrame.tsx';
+import { dyeNames, strandCss } from '../plan/dyes.ts';
 import type { ColourControl } from './control.ts';
 
 const own = 'a colour of my own';
 
 /** A dye by its name, or a colour of one's own. */
 export function ColourField(props: Omit<ColourControl, 'kind'>) {
-  const { label, colour, dyes, onCommit } = props;
+  const { label, colour, onCommit } = props;
   const id = useId();
   const [problem, setProblem] = useState<string | null>(null);
   const isOwn = colour.startsWith('#');
-  const known = Object.keys(dyes);
-  const names = isOwn || known.includes(colour) ? known : [colour, ...known];
-  const shown = dyes[colour] ?? (isOwn ? colour : '#dbbd8f');
+  const names = isOwn || dyeNames.includes(colour) ? dyeNames : [colour, ...dyeNames];
+  const shown = strandCss(colour);
   const choose = (name: string) => setProblem(onCommit(name === own ? shown : name, false));
   return (
     <FieldFrame id={id} label={label} problem={problem}>

@@ -1,5 +1,5 @@
-import { CountField } from '../charts/field/CountField.tsx';
-import { LengthField } from '../charts/field/LengthField.tsx';
+import { CountField } from '../form/CountField.tsx';
+import { LengthField } from '../form/LengthField.tsx';
 import { ChoiceField } from './ChoiceField.tsx';
 import { ColourField } from './ColourField.tsx';
 import type { Control } from './control.ts';

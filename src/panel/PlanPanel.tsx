@@ -16,12 +16,10 @@ import './panel.css';
 export interface PlanPanelProps {
   readonly plan: Plan;
   readonly onChange: ChangePlan;
-  /** CSS colour of each dye by its name. */
-  readonly dyes: Readonly<Record<string, string>>;
 }
 
 /** The plan in numbers: base, corners, odd end, bands, set and units. */
-export function PlanPanel({ plan, onChange, dyes }: PlanPanelProps) {
+export function PlanPanel({ plan, onChange }: PlanPanelProps) {
   const [hold, setHold] = useState(false);
   const edits = usePlanEdits(plan, onChange, hold);
   const { base, bands, oddEnd, set, display } = plan;
@@ -48,7 +46,7 @@ export function PlanPanel({ plan, onChange, dyes }: PlanPanelProps) {
         <ControlList controls={controls.oddEnd} />
       </Section>
       <Section title="Bands" gist={`${rows} rows`} startsOpen>
-        <BandList bands={bands} unit={unit} dyes={dyes} edits={edits} />
+        <BandList bands={bands} unit={unit} edits={edits} />
       </Section>
       <Section title="Set" gist={`${set.stakes.toFixed(2)} of the bend stays`}>
         <ControlList controls={controls.set} />

@@ -1,5 +1,5 @@
 import { useId, useState } from 'react';
-import { FieldFrame } from '../charts/field/FieldFrame.tsx';
+import { FieldFrame } from '../form/FieldFrame.tsx';
 import type { ShareControl } from './control.ts';
 
 /** A share or a ratio on a slider, with its number beside it. */

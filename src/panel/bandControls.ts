@@ -15,13 +15,7 @@ const weaveText: Readonly<Record<Weave, string>> = {
 };
 
 /** Rows, weave, weaver, packing and colour of band `index`. */
-export function bandControls(
-  band: Band,
-  index: number,
-  unit: Unit,
-  edits: PlanEdits,
-  dyes: Readonly<Record<string, string>>,
-): Controls {
+export function bandControls(band: Band, index: number, unit: Unit, edits: PlanEdits): Controls {
   const name = `band ${index + 1}`;
   const set = (label: string, part: Partial<Band>, stepped = false) =>
     edits.change(
@@ -71,7 +65,6 @@ export function bandControls(
       kind: 'colour',
       label: 'Colour',
       colour: band.colour,
-      dyes,
       onCommit: (colour, stepped) => set('the colour', { colour }, stepped),
     },
   };

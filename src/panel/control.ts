@@ -51,8 +51,6 @@ export interface ColourControl extends Labelled {
   readonly kind: 'colour';
   /** Name of a dye, or `#rrggbb`. */
   readonly colour: string;
-  /** CSS colour of each dye by its name. */
-  readonly dyes: Readonly<Record<string, string>>;
   readonly onCommit: Commit<string>;
 }
 

@@ -101,8 +101,6 @@ export type OddEnd = Plan['oddEnd'];
 export type Band = Plan['bands'][number];
 export type Weave = Band['weave'];
 export type GirthPoint = Plan['girthLine']['points'][number];
-export type Rim = Plan['rim'];
-export type Handle = Plan['handle'];
 
 type ReadonlyDeep<T> = { readonly [Key in keyof T]: ReadonlyDeep<T[Key]> };
 

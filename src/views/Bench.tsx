@@ -6,7 +6,6 @@ import { SummaryCard } from '../charts/SummaryCard.tsx';
 import { useStudio } from '../keep/useStudio.ts';
 import { girthLine } from '../model/girth/girthLine.ts';
 import { PlanPanel } from '../panel/PlanPanel.tsx';
-import { dyes } from './dyes.ts';
 import { Room } from './Room.tsx';
 import { StageRoom } from './StageRoom.tsx';
 import { Tabs } from './Tabs.tsx';
@@ -46,7 +45,7 @@ export function Bench() {
       </section>
       {isNarrow && <Tabs tabs={tabs} chosen={tab} onChoose={setTab} />}
       <Room {...room('plan')} title="Plan">
-        <PlanPanel plan={plan} onChange={change} dyes={dyes} />
+        <PlanPanel plan={plan} onChange={change} />
       </Room>
       <Room {...room('rows')} title="Row chart">
         <RowTable
@@ -56,7 +55,6 @@ export function Bench() {
           row={row}
           onRow={pointAt}
           onChange={change}
-          dyes={dyes}
         />
       </Room>
       <Room {...room('summary')} title="Summary and findings">

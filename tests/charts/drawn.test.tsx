@@ -47,7 +47,6 @@ function table(drawn: Plan) {
       row={14}
       onRow={nothing}
       onChange={nothing}
-      dyes={{ natural: '#dbbd8f' }}
     />,
   );
 }

@@ -17,7 +17,7 @@ const controls: readonly Control[] = [
     onCommit,
   },
   { kind: 'share', label: 'Packing', share: 1.05, least: 0.8, most: 1.6, onCommit },
-  { kind: 'colour', label: 'Colour', colour: 'straw', dyes: { natural: '#dbbd8f' }, onCommit },
+  { kind: 'colour', label: 'Colour', colour: 'straw', onCommit },
 ];
 
 test('every control is a native input with a label of its own', () => {
@@ -42,7 +42,7 @@ test('a colour that is no known dye stays among the choices', () => {
 
 test('every section of the panel is a button that says whether it is open', () => {
   const markup = renderToStaticMarkup(
-    <PlanPanel plan={demos[0].plan} onChange={() => undefined} dyes={{}} />,
+    <PlanPanel plan={demos[0].plan} onChange={() => undefined} />,
   );
   for (const title of ['Base', 'Corners', 'Odd end', 'Bands', 'Set', 'Units']) {
     expect(markup).toMatch(

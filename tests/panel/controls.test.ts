@@ -84,7 +84,7 @@ test('the rows of a band are refused beyond the rows that all bands may have', (
   const edits = desk();
   const band = edits.plan().bands[0];
   if (!band) throw new Error('the demo has bands');
-  const controls = bandControls(band, 0, 'mm', edits, {});
+  const controls = bandControls(band, 0, 'mm', edits);
   expect(enter(controls, 'rows', 300)).toBe('Rows: at most 300 in all bands; found 312');
   expect(enter(controls, 'rows', 30)).toBeNull();
   expect(edits.plan().girthLine.points.at(-1)?.row).toBe(42);
@@ -94,7 +94,7 @@ test('weave, packing and colour of a band change that band alone', () => {
   const edits = desk();
   const second = edits.plan().bands[1];
   if (!second) throw new Error('the demo has bands');
-  const controls = bandControls(second, 1, 'mm', edits, {});
+  const controls = bandControls(second, 1, 'mm', edits);
   enter(controls, 'weave', 'twined');
   enter(controls, 'packing', 1.2);
   enter(controls, 'colour', '#336699');

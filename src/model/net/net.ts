@@ -19,6 +19,8 @@ export interface Stake {
   readonly rest: Float64Array;
   /** Bending stiffness at each node over Young's modulus (second moment of area), mm⁴; 0 at the tips. */
   readonly stiffness: Float64Array;
+  /** Curvature the stake is set to at each node, 1/mm, positive where the base is to rise in the middle. */
+  readonly natural: Float64Array;
   /** Width at each node, mm (a split stake is half as wide beyond the base edge). */
   readonly width: Float64Array;
   /** Positions in `nodes` of the two base-edge nodes; −1 where the stake has no such end. */
@@ -91,7 +93,7 @@ export interface Net {
   /** Crossings spread over the base: their mean place and turn are kept still while settling. */
   readonly anchors: Int32Array;
   /**
-   * Centre lift as a held height: Σ weight · (height of node) is held at `height`, mm. The weights are
+   * Centre lift as a held height (beside the curvature of its dome, `Stake.natural`): Σ weight · (height of node) is held at `height`, mm. The weights are
    * those of a palm pushing the middle up against the corners, and add up to 0. Null for a flat base.
    */
   readonly lift: {

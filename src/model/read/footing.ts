@@ -3,7 +3,6 @@ import { baseSize } from '../../plan/baseSize.ts';
 import type { Plan } from '../../plan/schema.ts';
 import type { Net } from '../net/net.ts';
 import { midSideEnds } from './midSides.ts';
-import { surfaceTriangles } from './surface.ts';
 import { underside } from './underside.ts';
 
 /** How a basket stands. Lengths mm. */
@@ -91,11 +90,16 @@ function clusters(nodes: readonly number[], net: Net): number {
     group[Math.max(p, q)] = Math.min(p, q);
     count--;
   };
-  const triangles = surfaceTriangles(net);
-  for (let i = 0; i < triangles.length; i += 3) {
-    join(triangles[i]!, triangles[i + 1]!);
-    join(triangles[i + 1]!, triangles[i + 2]!);
-    join(triangles[i + 2]!, triangles[i]!);
+  // Nodes of one cell stand together, across either diagonal.
+  for (const [cells, corners] of [
+    [net.quads, 4],
+    [net.triangles, 3],
+  ] as const) {
+    for (let i = 0; i < cells.length; i += corners) {
+      for (let p = 1; p < corners; p++) {
+        for (let q = 0; q < p; q++) join(cells[i + p]!, cells[i + q]!);
+      }
+    }
   }
   return count;
 }

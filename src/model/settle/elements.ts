@@ -19,12 +19,16 @@ export interface Elements {
     readonly rest: Float64Array;
     readonly stiffness: Float64Array;
   };
-  /** Bends of stakes at a node: node triples, both lengths mm, stiffness EI/l̄ (weight included). */
+  /**
+   * Bends of stakes at a node: node triples, both lengths mm, stiffness EI/l̄ (weight included), and the
+   * turn κ·l̄ the stake is set to, along the base's downward normal.
+   */
   readonly bend: {
     readonly nodes: Int32Array;
     readonly before: Float64Array;
     readonly after: Float64Array;
     readonly stiffness: Float64Array;
+    readonly natural: Float64Array;
   };
   /** The centre lift: nodes, weights and height held (see Net.lift), or null. */
   readonly lift: Net['lift'];
@@ -112,9 +116,10 @@ function stakeElements(net: Net, weigh: Weigher, set: number) {
     before: [] as number[],
     after: [] as number[],
     stiffness: [] as number[],
+    natural: [] as number[],
   };
   let stiffest = 0;
-  for (const { nodes, rest, stiffness } of net.stakes) {
+  for (const { nodes, rest, stiffness, natural } of net.stakes) {
     for (let at = 0; at + 1 < nodes.length; at++) {
       const weight = weigh.pair(nodes[at]!, nodes[at + 1]!);
       if (weight > 0) {
@@ -132,6 +137,7 @@ function stakeElements(net: Net, weigh: Weigher, set: number) {
         bend.before.push(rest[at - 1]!);
         bend.after.push(rest[at]!);
         bend.stiffness.push((weight * (1 - set) * stiffness[at]!) / around);
+        bend.natural.push(natural[at]! * around);
       }
     }
   }
@@ -146,6 +152,7 @@ function stakeElements(net: Net, weigh: Weigher, set: number) {
       before: Float64Array.from(bend.before),
       after: Float64Array.from(bend.after),
       stiffness: Float64Array.from(bend.stiffness),
+      natural: Float64Array.from(bend.natural),
     },
     stiffest,
   };

@@ -12,7 +12,8 @@ export interface Tensions {
 export interface Frames {
   /** The base's upward normal. */
   readonly up: Float64Array;
-  /** Set turn vector of each loop node. */
+  /** Set turn vector of each bend of a stake, and of each loop node. */
+  readonly natural: Float64Array;
   readonly hold: Float64Array;
 }
 
@@ -63,7 +64,7 @@ export function evaluate(
   return (
     segments(elements, tensions, x, out, raise) +
     springEnergy(elements, x, out.gradient) +
-    bends(elements, x, out.gradient) +
+    bends(elements, frames, x, out.gradient) +
     anchorEnergy(elements, x, out.gradient) +
     liftEnergy(elements, tensions, frames, x, out, raise) +
     rowLoops(elements, tensions, frames, x, out, raise)
@@ -126,8 +127,8 @@ function springEnergy({ spring }: Elements, x: Float64Array, g: Float64Array): n
   return energy;
 }
 
-/** Bending of stakes from second differences on uneven spacing, ½·EI/l̄·|d₊/l₊ − d₋/l₋|². */
-function bends({ bend }: Elements, x: Float64Array, g: Float64Array): number {
+/** Bending of stakes from second differences on uneven spacing, ½·EI/l̄·|d₊/l₊ − d₋/l₋ − set|². */
+function bends({ bend }: Elements, { natural }: Frames, x: Float64Array, g: Float64Array): number {
   const { nodes, before, after, stiffness } = bend;
   let energy = 0;
   for (let i = 0; i < before.length; i++) {
@@ -138,7 +139,7 @@ function bends({ bend }: Elements, x: Float64Array, g: Float64Array): number {
     const q = 1 / after[i]!;
     const k = stiffness[i]!;
     for (let d = 0; d < 3; d++) {
-      const r = p * x[a + d]! - (p + q) * x[b + d]! + q * x[c + d]!;
+      const r = p * x[a + d]! - (p + q) * x[b + d]! + q * x[c + d]! - natural[3 * i + d]!;
       energy += 0.5 * k * r * r;
       const f = k * r;
       g[a + d] = g[a + d]! + p * f;

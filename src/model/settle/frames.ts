@@ -6,17 +6,31 @@ import type { Frames } from './energy.ts';
 export function frames(elements: Elements): Frames {
   return {
     up: new Float64Array(3),
+    natural: new Float64Array(3 * elements.bend.before.length),
     hold: new Float64Array(3 * elements.loop.nodes.length),
   };
 }
 
 /**
- * Turns the frames with the shape `x`: the base's upward normal, and the set turns of the weavers, which
- * point inward, across the weaver's run and the stake below.
+ * Turns the frames with the shape `x`: the base's upward normal; the set turns of base stakes, which point
+ * down along it; and those of the weavers, which point inward, across the weaver's run and the stake below.
  */
 export function turnFrames(net: Net, elements: Elements, x: Float64Array, into: Frames): void {
   baseNormal(net, x, into.up);
-  const { loop } = elements;
+  const [ux, uy, uz] = into.up as unknown as [number, number, number];
+  const { bend, loop } = elements;
+  for (let i = 0; i < bend.before.length; i++) {
+    const size = bend.natural[i]!;
+    if (size === 0) continue;
+    const a = 3 * bend.nodes[3 * i]!;
+    const c = 3 * bend.nodes[3 * i + 2]!;
+    const tx = x[c]! - x[a]!;
+    const ty = x[c + 1]! - x[a + 1]!;
+    const tz = x[c + 2]! - x[a + 2]!;
+    const along = (ux * tx + uy * ty + uz * tz) / (tx * tx + ty * ty + tz * tz + 1e-12);
+    // A raised middle is curved downward.
+    put(into.natural, i, -size, ux - along * tx, uy - along * ty, uz - along * tz);
+  }
   for (let r = 0; r + 1 < loop.first.length; r++) {
     const from = loop.first[r]!;
     const to = loop.first[r + 1]!;

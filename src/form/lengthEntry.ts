@@ -1,8 +1,9 @@
 /** What a typed length becomes: millimetres inside the limits, or a sentence that says why not. */
-import type { Unit } from '../../plan/schema.ts';
-import type { ParsedLength } from '../../plan/units.ts';
-import { formatLength, parseLength } from '../../plan/units.ts';
-import { girthStep, tidyLength } from '../girthStep.ts';
+
+import { lengthStep, tidyLength } from '../plan/lengthStep.ts';
+import type { Unit } from '../plan/schema.ts';
+import type { ParsedLength } from '../plan/units.ts';
+import { formatLength, parseLength } from '../plan/units.ts';
 
 export interface LengthLimits {
   readonly label: string;
@@ -19,7 +20,7 @@ export interface LengthLimits {
 export function lengthEntry(typed: string, limits: LengthLimits): ParsedLength {
   const parsed = parseLength(typed, limits.unit, { signed: true });
   if (!parsed.ok) return { ok: false, problem: `${limits.label}: ${parsed.problem}` };
-  const slack = girthStep(limits.unit) / 2;
+  const slack = lengthStep(limits.unit) / 2;
   const { least, most } = limits;
   if (!(parsed.mm >= least - slack && parsed.mm <= most + slack)) {
     return { ok: false, problem: `${limits.label}: ${rangeText(limits)}; found ${typed.trim()}` };

@@ -1,8 +1,8 @@
 import type { KeyboardEvent } from 'react';
 import { useId } from 'react';
-import type { Unit } from '../../plan/schema.ts';
-import { formatLength } from '../../plan/units.ts';
-import { steppedGirth } from '../girthStep.ts';
+import { steppedLength } from '../plan/lengthStep.ts';
+import type { Unit } from '../plan/schema.ts';
+import { formatLength } from '../plan/units.ts';
 import { FieldFrame } from './FieldFrame.tsx';
 import { fineText, lengthEntry, rangeText } from './lengthEntry.ts';
 import { useDraft } from './useDraft.ts';
@@ -35,7 +35,7 @@ export function LengthField(props: LengthFieldProps) {
   };
   const step = (by: number, large: boolean) => {
     const entry = typed === null ? null : lengthEntry(typed, limits);
-    const to = steppedGirth(entry?.ok ? entry.mm : mm, unit, by, large);
+    const to = steppedLength(entry?.ok ? entry.mm : mm, unit, by, large);
     take(Math.min(most, Math.max(least, to)), true);
   };
   const onKeyDown = (event: KeyboardEvent) => {

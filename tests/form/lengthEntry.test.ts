@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { fineText, lengthEntry } from '../../../src/charts/field/lengthEntry.ts';
+import { fineText, lengthEntry } from '../../src/form/lengthEntry.ts';
 
 const gap = { label: 'Gap', unit: 'mm', least: 0, most: 200 } as const;
 const inches = { ...gap, unit: 'in' } as const;
