@@ -8,7 +8,7 @@ import { matMirror } from './matMirror.ts';
 import type { Place, PlacedEnd } from './matPlaces.ts';
 import { matPlaces, outlineSpacing, placedEnds } from './matPlaces.ts';
 import { matStakes } from './matStakes.ts';
-import type { End, Net, Row } from './net.ts';
+import type { End, Net, Row, Side } from './net.ts';
 import { smoothLength } from './smoothLength.ts';
 import type { BaseSpacing } from './spacing.ts';
 import { rowSpacing } from './spacing.ts';
@@ -210,12 +210,19 @@ function roundingLength(plan: Plan, girth: number, ends: number, rows: number, n
   return b4 ** -0.25;
 }
 
+/** The way round the base, counter-clockwise, along each side. */
+const onward: Readonly<Record<Side, readonly [x: number, y: number]>> = {
+  south: [1, 0],
+  east: [0, 1],
+  north: [-1, 0],
+  west: [0, -1],
+};
+
 function endOutline(places: readonly Place[], ends: readonly PlacedEnd[]): Float64Array {
   const outline = new Float64Array(2 * ends.length);
   ends.forEach(({ place, offset }, e) => {
     const { side, x, y } = places[place] as Place;
-    const alongX = side === 'south' ? 1 : side === 'north' ? -1 : 0;
-    const alongY = side === 'east' ? 1 : side === 'west' ? -1 : 0;
+    const [alongX, alongY] = onward[side];
     outline[2 * e] = x + alongX * offset;
     outline[2 * e + 1] = y + alongY * offset;
   });
@@ -237,7 +244,9 @@ function startPositions(layout: MatLayout, rows: readonly Row[]): Float64Array {
       put(crossing(i, j), x, y, lift(x, y));
     }
   }
-  places.forEach(({ x, y }, place) => put(edge(place), x, y, lift(x, y)));
+  places.forEach(({ x, y }, place) => {
+    put(edge(place), x, y, lift(x, y));
+  });
   const outline = endOutline(places, ends);
   let wallHeight = 0;
   const steps = rows.slice(1).map((row, index) => {

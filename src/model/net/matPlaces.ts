@@ -45,7 +45,7 @@ export function matPlaces(base: Plan['base']): Place[] {
 }
 
 /** The place whose stake is split or has one added beside it; −1 where there is none. */
-export function oddPlace({ base, oddEnd }: Plan): number {
+function oddPlace({ base, oddEnd }: Plan): number {
   if (oddEnd.kind === 'none') return -1;
   const { length, width } = baseSize(base);
   if (oddEnd.at === 'corner') return base.crosswise - 1;

@@ -89,9 +89,10 @@ function stake(
   const crease = plan.base.upsett === 'creased' ? creaseShare : rollShare;
   const stiffness = Float64Array.from(nodes, (_, at) => {
     if (at === 0 || at === nodes.length - 1) return 0;
-    const wide = at === edge[0] ? widthOf(ends[0]) : at === edge[1] ? widthOf(ends[1]) : 0;
-    const own = secondMoment({ ...strand, width: wide || (width[at] ?? strand.width) });
-    return at === edge[0] || at === edge[1] ? crease * own : own;
+    const side = edge.indexOf(at);
+    const wide = side < 0 ? width[at] : widthOf(ends[side] ?? -1);
+    const own = secondMoment({ ...strand, width: wide ?? strand.width });
+    return side < 0 ? own : crease * own;
   });
   return {
     part,

@@ -216,7 +216,7 @@ function rowLoops(
 ): number {
   const { loop, penalty, tensionCap } = elements;
   const { first, nodes, target, segmentWeight, turnWeight, stiffness, shareA, shareB } = loop;
-  const { chord, unit, turn, lengthEdge, gradient: g } = out;
+  const { turn, lengthEdge, gradient: g } = out;
   const { hold } = frames;
   let energy = 0;
   for (let r = 0; r < target.length; r++) {

@@ -101,6 +101,6 @@ test('the fold of a creased upsett is not a bend, the roll of a rolled one is', 
     return readBasket(plan, net, upright, calm(net)).stakes[3]?.tightestBend ?? 0;
   };
   expect(folded('creased')).toBeGreaterThan(100);
-  // A right angle over the mean of two segments.
-  expect(folded('rolled')).toBeLessThan(10);
+  // A right angle spread over the edge and a node on each side of it.
+  expect(folded('rolled')).toBeLessThan(30);
 });
