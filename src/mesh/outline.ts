@@ -5,6 +5,7 @@
 import type { Basket } from '../model/basket.ts';
 import { envelope } from './envelope.ts';
 import { flatLoop } from './flatLoop.ts';
+import { reachAt } from './profile.ts';
 import { nodeNormals } from './surface.ts';
 
 /** 'side': seen from the south, length across. 'end': seen from the east, width across. */
@@ -70,26 +71,50 @@ function flatten(positions: Float64Array, axis: 0 | 1): Float64Array {
   return flat;
 }
 
+/** Heights at which an edge is read. */
+const edgeSteps = 96;
+
 /**
- * The left and right edge, row by row upward: the outermost point of each row's loop, moved out to
- * the wall's outer face (half a stake and a weaver).
+ * The left and right edge from the table upward: at each height the outermost that any row reaches
+ * there, moved out to the wall's outer face (half a stake and a weaver), up to the last row's outermost
+ * point.
  */
 function outerEdges({ net, plan }: Basket, loops: readonly number[][]) {
-  const left: number[] = [];
-  const right: number[] = [];
-  loops.forEach((loop, row) => {
-    const band = plan.bands[net.rows[row]!.band];
-    const stake = net.stakes[0]?.strand.thickness ?? 0;
-    const face = stake / 2 + (band?.weaver.thickness ?? 0);
-    let [low, high] = [0, 0];
-    for (let at = 0; at < loop.length; at += 2) {
-      if (loop[at]! < loop[low]!) low = at;
-      if (loop[at]! > loop[high]!) high = at;
+  const stake = net.stakes[0]?.strand.thickness ?? 0;
+  const tips = loops.map(outermost);
+  const faces = net.rows.map(({ band }) => stake / 2 + (plan.bands[band]?.weaver.thickness ?? 0));
+  const foot = loops
+    .flat()
+    .reduce((low, value, at) => (at % 2 ? Math.min(low, value) : low), Infinity);
+  const edge = (side: 'left' | 'right') => {
+    const sign = side === 'left' ? -1 : 1;
+    // From tip to tip and back again: what the wall does between two level rows.
+    const climb = tips.flatMap((tip) => tip[side]);
+    const lines = [...loops, [...climb, ...reversed(climb)]];
+    const top = tips.at(-1)?.[side] ?? [0, 0];
+    const line: number[] = [];
+    let row = 0;
+    for (let at = 0; at < edgeSteps; at += 1) {
+      const y = foot + ((top[1] - foot) * at) / edgeSteps;
+      while (row + 1 < tips.length && tips[row + 1]![side][1] <= y) row += 1;
+      const reach = reachAt(lines, y);
+      if (reach) line.push(reach[side] + sign * faces[row]!, y);
     }
-    left.push((loop[low] ?? 0) - face, loop[low + 1] ?? 0);
-    right.push((loop[high] ?? 0) + face, loop[high + 1] ?? 0);
-  });
-  return { left, right };
+    line.push(top[0] + sign * (faces.at(-1) ?? 0), top[1]);
+    return line;
+  };
+  return { left: edge('left'), right: edge('right') };
+}
+
+/** The leftmost and the rightmost point of a loop. */
+function outermost(loop: readonly number[]) {
+  let [low, high] = [0, 0];
+  for (let at = 0; at < loop.length; at += 2) {
+    if (loop[at]! < loop[low]!) low = at;
+    if (loop[at]! > loop[high]!) high = at;
+  }
+  const point = (at: number) => [loop[at] ?? 0, loop[at + 1] ?? 0] as const;
+  return { left: point(low), right: point(high) };
 }
 
 /** Each stake's part in the base. */

@@ -1,4 +1,4 @@
-import { upsetts } from '../plan/base.ts';
+import { upsetts } from '../plan/baseParts.ts';
 import { baseGaps, baseSize } from '../plan/baseSize.ts';
 import { limits } from '../plan/limits.ts';
 import type { Base, Unit } from '../plan/schema.ts';

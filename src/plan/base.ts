@@ -1,19 +1,22 @@
 /**
- * The base of a basket. So far one kind, the mat: flat stakes crossed at right angles. A further
- * kind is a further member of `baseSchema`, and a further case in `baseSize.ts`.
+ * The base of a basket: a mat of stakes crossed at right angles, a wheel of spokes, a mat with rounded
+ * ends, or a board. A further kind is a further member of `baseSchema`, and a case in `baseSize.ts`.
  */
 import { z } from 'zod';
 import { keysOf, kindsOf } from './allowed.ts';
+import { centreLift, upsett } from './baseParts.ts';
+import { boardSchema } from './boardBase.ts';
 import { defaultCornerHold, defaultCornerHoldRows } from './defaults.ts';
 import { limits } from './limits.ts';
-import { count, length, oneOf, ratio } from './numbers.ts';
+import { count, length, ratio } from './numbers.ts';
+import { ovalSchema } from './ovalBase.ts';
 import { strandSchema } from './strand.ts';
+import { wheelSchema } from './wheelBase.ts';
 
 const baseKinds = ['mat'] as const;
 export const cornerKinds = ['pinned', 'square', 'fanned'] as const;
-export const upsetts = ['rolled', 'creased'] as const;
 
-const { stakes, rows, gap, centreLift, cornerHold } = limits;
+const { stakes, rows, gap, cornerHold, fillers: mostFillers } = limits;
 
 const hold = {
   hold: ratio(
@@ -62,6 +65,11 @@ const gaps = {
   crosswise: length(gap.least, gap.most, 'gap between two crosswise stakes'),
 };
 
+const fillers = {
+  lengthwise: count(mostFillers.least, mostFillers.most, 'short strands laid the long way'),
+  crosswise: count(mostFillers.least, mostFillers.most, 'short strands laid across'),
+};
+
 const mat = {
   kind: z.literal('mat'),
   lengthwise: count(stakes.least, stakes.most, 'stakes that run the long way'),
@@ -70,12 +78,9 @@ const mat = {
   gap: length(gap.least, gap.most, 'gap between two stakes, both ways').exactOptional(),
   gaps: z.strictObject(gaps, { error: keysOf(gaps) }).exactOptional(),
   corners: cornersSchema,
-  upsett: oneOf(upsetts, 'how the stake turns up from base to wall'),
-  centreLift: length(
-    centreLift.least,
-    centreLift.most,
-    'how far the middle of the base is pushed in, at most half of its shorter side',
-  ),
+  fillers: z.strictObject(fillers, { error: keysOf(fillers) }).exactOptional(),
+  upsett,
+  centreLift,
 };
 
 const matSchema = z.strictObject(mat, { error: keysOf(mat) }).check((context) => {
@@ -91,6 +96,10 @@ const matSchema = z.strictObject(mat, { error: keysOf(mat) }).check((context) =>
   }
 });
 
-export const baseSchema = z.discriminatedUnion('kind', [matSchema], {
-  error: (issue) => kindsOf(issue, baseKinds),
-});
+export const baseSchema = z.discriminatedUnion(
+  'kind',
+  [matSchema, wheelSchema, ovalSchema, boardSchema],
+  {
+    error: (issue) => kindsOf(issue, baseKinds),
+  },
+);

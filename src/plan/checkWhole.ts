@@ -1,6 +1,6 @@
 /** Rules of a plan that no single key can tell: sums, and rows against the rows there are. */
 import type { z } from 'zod';
-import { baseGirth, baseSize } from './baseSize.ts';
+import { baseGirth, baseLift, baseSize } from './baseSize.ts';
 import { endCount, rowCount } from './counts.ts';
 import { limits } from './limits.ts';
 import type { Plan } from './schema.ts';
@@ -31,10 +31,10 @@ export function checkWhole(plan: Plan, issues: z.core.$ZodRawIssue[]): void {
       `a base girth of ${least} to ${most} mm`,
     );
   }
-  if (!(plan.base.centreLift <= mostLift)) {
+  if (!(baseLift(plan.base) <= mostLift)) {
     refuse(
       ['base', 'centreLift'],
-      `${plan.base.centreLift}`,
+      `${baseLift(plan.base)}`,
       `at most half of the shorter side of the base, ${rounded(mostLift)} mm`,
     );
   }

@@ -1,10 +1,17 @@
 /** What a plan adds up to: ends, rows, the band and the pitch of a row. */
 import type { Band, Plan } from './schema.ts';
 
-/** Ends round the wall: two for each stake, and one more where a stake is split or one added. */
+/** Ends that the base gives: two for each stake that crosses it, one for each that starts in it. */
+export function baseEnds(base: Plan['base']): number {
+  if (base.kind === 'wheel') return 2 * base.spokes + (base.added?.ends ?? 0);
+  if (base.kind === 'board') return base.ends;
+  const fanned = base.kind === 'oval' ? 4 * base.fanned : 0;
+  return 2 * (base.lengthwise + base.crosswise) + fanned;
+}
+
+/** Ends round the wall: those of the base, and one more where a stake is split or one added. */
 export function endCount(plan: Pick<Plan, 'base' | 'oddEnd'>): number {
-  const even = 2 * (plan.base.lengthwise + plan.base.crosswise);
-  return plan.oddEnd.kind === 'none' ? even : even + 1;
+  return baseEnds(plan.base) + (plan.oddEnd.kind === 'none' ? 0 : 1);
 }
 
 /** Rows of all bands together. */

@@ -5,6 +5,17 @@
 export const limits = {
   /** Stakes of a mat, each way. */
   stakes: { least: 2, most: 60 },
+  /** Short strands that fill the gaps of a mat, each way. */
+  fillers: { least: 0, most: 120 },
+  /** Spokes of a wheel. */
+  spokes: { least: 2, most: 60 },
+  /** Width across a wheel or a board, mm. */
+  diameter: { least: 5, most: 2000 },
+  /** Width woven flat round the mat of an oval base, mm; ends laid in at each of its corners. */
+  border: { least: 5, most: 300 },
+  fanned: { least: 0, most: 6 },
+  /** Ends that a board carries. */
+  boardEnds: { least: 4 },
   /** Ends round the wall. */
   ends: { most: 200 },
   /** Rows of the whole wall. */

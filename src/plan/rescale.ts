@@ -20,8 +20,9 @@ export interface Rescaling {
 export function changeBase(plan: Plan, base: Plan['base'], options: Rescaling = {}): Plan {
   const { length, width } = baseSize(base);
   const most = Math.min(length, width) * limits.centreLift.mostShare;
-  const centreLift = Math.min(base.centreLift, most);
-  return rescaled(plan, { ...plan, base: { ...base, centreLift } }, options);
+  const kept =
+    base.kind === 'board' ? base : { ...base, centreLift: Math.min(base.centreLift, most) };
+  return rescaled(plan, { ...plan, base: kept }, options);
 }
 
 /** `plan` with other bands. What was set or measured beyond the new last row is dropped. */

@@ -49,6 +49,7 @@ const allowances = {
   taper: length(0, 5000, 'length over which an end of a continuous weaver is thinned'),
   waste: ratio(0, 1, 'share of all strand that is lost'),
   usableStrand: length(100, 20_000, 'longest strand that can be counted on'),
+  roundTo: length(0.5, 100, 'step that cut lengths are rounded up to').exactOptional(),
 };
 
 const plan = {
@@ -94,6 +95,9 @@ export type PlanDocument = ReadonlyDeep<z.input<typeof everyKey>>;
 export type Unit = Plan['display']['unit'];
 export type Base = Plan['base'];
 export type MatBase = Extract<Base, { readonly kind: 'mat' }>;
+export type OvalBase = Extract<Base, { readonly kind: 'oval' }>;
+export type WheelBase = Extract<Base, { readonly kind: 'wheel' }>;
+export type BoardBase = Extract<Base, { readonly kind: 'board' }>;
 export type Corners = MatBase['corners'];
 export type CornerKind = Corners['kind'];
 export type Strand = MatBase['stake'];

@@ -57,7 +57,7 @@ export function Bench() {
           onChange={change}
         />
       </Room>
-      <Room {...room('summary')} title="Summary and findings">
+      <Room {...room('summary')} title="Summary and findings" takesKeyboard>
         {basket && <SummaryCard basket={basket} />}
         {basket && <FindingList basket={basket} onRow={pointAt} />}
       </Room>

@@ -14,6 +14,10 @@ export interface AppOptions {
   readonly pixelRatio?: number;
   /** false starts a browser that has no WebGL at all; default true */
   readonly webgl?: boolean;
+  /** script that runs in the page before the app does; default none */
+  readonly init?: string;
+  /** a screen that is touched; default false */
+  readonly touch?: boolean;
   /** default `no-preference` */
   readonly reducedMotion?: 'reduce' | 'no-preference';
   /** default `light` */
@@ -91,9 +95,11 @@ async function openPage(
   const context = await browser.newContext({
     viewport: { width: options.width ?? 1280, height: options.height ?? 800 },
     deviceScaleFactor: options.pixelRatio ?? 1,
+    hasTouch: options.touch ?? false,
     reducedMotion: options.reducedMotion ?? 'no-preference',
     colorScheme: options.colorScheme ?? 'light',
   });
+  if (options.init) await context.addInitScript(options.init);
   const heard = listen(context);
   const page = await context.newPage();
   await page.goto(server.address + (options.path ?? ''), { waitUntil: 'load' });

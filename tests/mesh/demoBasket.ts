@@ -1,6 +1,6 @@
 import type { Basket } from '../../src/model/basket.ts';
 import { girthLine } from '../../src/model/girth/girthLine.ts';
-import { matNet } from '../../src/model/net/mat.ts';
+import { basketNet } from '../../src/model/net/basketNet.ts';
 import type { Plan } from '../../src/plan/schema.ts';
 import { planSchema } from '../../src/plan/schema.ts';
 
@@ -54,7 +54,7 @@ export function bandPlan(band: object): Plan {
 
 /** A basket in its start shape: true in its net, not yet settled. All lengths times `scale`. */
 export function startBasket(plan: Plan, scale = 1): Basket {
-  const net = matNet(plan, girthLine(plan));
+  const net = basketNet(plan, girthLine(plan));
   return {
     plan,
     net,

@@ -1,7 +1,7 @@
 /** Baskets of known shape, for the tests of what is read off them. */
 import type { Settling } from '../../src/model/basket.ts';
 import { girthLine } from '../../src/model/girth/girthLine.ts';
-import { matNet } from '../../src/model/net/mat.ts';
+import { basketNet } from '../../src/model/net/basketNet.ts';
 import type { Net } from '../../src/model/net/net.ts';
 import type { Reading } from '../../src/model/read/readBasket.ts';
 import { readBasket } from '../../src/model/read/readBasket.ts';
@@ -46,7 +46,7 @@ export function squareBase(changes: Partial<PlanDocument['base']>): Plan {
 
 /** The net that a plan asks for. */
 export function netOf(plan: Plan): Net {
-  return matNet(plan, girthLine(plan));
+  return basketNet(plan, girthLine(plan));
 }
 
 /** A settling in which nothing was amiss. */

@@ -1,4 +1,4 @@
-import { baseSize } from '../../plan/baseSize.ts';
+import { baseLift, baseSize } from '../../plan/baseSize.ts';
 import { footing, touching } from '../read/footing.ts';
 import type { Find } from './family.ts';
 import { mm } from './family.ts';
@@ -12,7 +12,7 @@ export const rocks: Find = ({ plan, net, positions }) => {
   const { length, width } = baseSize(plan.base);
   const limit = touching * Math.hypot(length, width);
   if (hang <= limit || Math.min(stance.length, stance.width) > narrow) return [];
-  const lift = plan.base.centreLift;
+  const lift = baseLift(plan.base);
   const now = lift > 0 ? `more than the ${mm(lift)} it has now` : 'it has no lift now';
   return [
     {

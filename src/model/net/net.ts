@@ -8,8 +8,8 @@ export type Side = 'south' | 'east' | 'north' | 'west';
 
 /** One stake as a chain of nodes, from the top of one of its ends through the base to the other. */
 export interface Stake {
-  /** What the cut list calls it: 'lengthwise', 'crosswise' or 'added'. */
-  readonly part: 'lengthwise' | 'crosswise' | 'added';
+  /** What the cut list calls it. */
+  readonly part: 'lengthwise' | 'crosswise' | 'spoke' | 'fanned' | 'stake' | 'added';
   /** Place among the stakes of its part, from 0. */
   readonly index: number;
   readonly strand: Strand;
@@ -90,6 +90,19 @@ export interface Net {
   readonly mirror: { readonly x: Int32Array | null; readonly y: Int32Array | null };
   /** The four corner crossings of the base, counter-clockwise: they carry its frame. */
   readonly frame: readonly [number, number, number, number];
+  /** Rows woven flat in the base: closed loops that keep their smooth length, mm. */
+  readonly flatRows: readonly {
+    readonly nodes: Int32Array;
+    readonly girth: number;
+    readonly spacing: Float64Array;
+    readonly stiffness: number;
+  }[];
+  /** Distances held like the spacing of ends, and not strictly: node pairs and lengths, mm. */
+  readonly ties: { readonly nodes: Int32Array; readonly length: Float64Array };
+  /** Distances held like those of stakes: a fixed handle's width between two ends, mm. */
+  readonly heldWidths: { readonly nodes: Int32Array; readonly length: Float64Array };
+  /** True for the nodes of a board, which do not move. */
+  readonly fixed: Uint8Array;
   /** Crossings spread over the base: their mean place and turn are kept still while settling. */
   readonly anchors: Int32Array;
   /**

@@ -1,4 +1,4 @@
-import type { Plan } from '../../plan/schema.ts';
+import type { Corners } from '../../plan/schema.ts';
 
 /** How a row shares its girth among the ends. Lengths mm. */
 export interface RowSpacing {
@@ -35,7 +35,7 @@ const pinGrip = 40;
  */
 export function rowSpacing(
   base: BaseSpacing,
-  corners: Plan['base']['corners'],
+  corners: Corners,
   row: number,
   girth: number,
   wall: number,

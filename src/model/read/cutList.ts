@@ -1,36 +1,60 @@
 /** What to cut before the first row is woven. */
+import { matSize } from '../../plan/baseSize.ts';
 import type { Plan } from '../../plan/schema.ts';
 import type { CutPart } from '../basket.ts';
-import type { Net } from '../net/net.ts';
-import { baseLength, hostOf } from './stakes.ts';
+import type { Net, Stake } from '../net/net.ts';
+import { baseLength, pairedEnd, stakeAt } from './stakes.ts';
+
+/** What the cut list calls each part of the base. */
+const names: Readonly<Record<Stake['part'], string>> = {
+  lengthwise: 'lengthwise stake',
+  crosswise: 'crosswise stake',
+  spoke: 'spoke',
+  fanned: 'corner stake',
+  stake: 'stake',
+  added: 'added stake',
+};
 
 /**
- * Stakes by part, lengths mm: base + 2·(wall + tuck) for a stake that crosses the base. A stake that
- * is split is cut like its neighbours and named on a line of its own; an added one runs from the
- * middle of the base up one side.
+ * Stakes by part, lengths mm: what lies in the base, and the wall and the tuck at each end that goes up. A
+ * stake that is split is cut like its neighbours and named on a line of its own; one added beside another
+ * runs from the middle of the base up one side. Fillers of a mat lie between its stakes and stay in the base.
  */
 export function cutList(plan: Plan, net: Net): CutPart[] {
   const wall = net.rows.reduce((sum, { pitch }) => sum + pitch, 0);
   const { section, width } = plan.base.stake;
   const side = wall + plan.allowances.tuck;
-  const added = net.stakes.find(({ part }) => part === 'added');
-  const host = added ? hostOf(net, added.nodes[Math.max(...added.edge)] ?? 0) : null;
-  const split = plan.oddEnd.kind === 'split' ? host : null;
+  const pair = pairedEnd(net);
+  const host = pair >= 0 ? stakeAt(net, net.ends[pair]!.nodes[0]!) : null;
+  const second = pair >= 0 ? net.stakes[net.ends[pair]!.stake] : null;
   const list: CutPart[] = [];
-  for (const part of ['lengthwise', 'crosswise'] as const) {
-    const stakes = net.stakes.filter((stake) => stake.part === part);
-    const first = stakes[0];
-    if (!first) continue;
-    const length = baseLength(first) + 2 * side;
-    const own = split?.part === part ? 1 : 0;
-    list.push({ part: `${part} stake`, count: stakes.length - own, length, section, width });
-    if (own) {
-      list.push({ part: `${part} stake, split at one end`, count: 1, length, section, width });
-    }
+  const add = (part: string, length: number) => {
+    const same = list.findIndex(
+      (line) => line.part === part && Math.abs(line.length - length) < 0.01,
+    );
+    const line = list[same];
+    if (line) list[same] = { ...line, count: line.count + 1 };
+    else list.push({ part, count: 1, length, section, width });
+  };
+  for (const stake of net.stakes) {
+    if (stake === second) continue;
+    const ups = stake.ends.filter((end) => end >= 0).length;
+    const split = stake === host && plan.oddEnd.kind === 'split' ? ', split at one end' : '';
+    add(`${names[stake.part]}${split}`, baseLength(stake) + ups * side);
   }
-  if (host && !split) {
-    const length = baseLength(host) / 2 + side;
-    list.push({ part: 'added stake', count: 1, length, section, width });
-  }
-  return list.filter(({ count }) => count > 0);
+  if (host && plan.oddEnd.kind === 'added') add(names.added, baseLength(host) / 2 + side);
+  return [...list, ...fillers(plan)];
+}
+
+function fillers({ base }: Plan): CutPart[] {
+  if (base.kind !== 'mat' || !base.fillers) return [];
+  const { length, width } = matSize(base);
+  const line = (way: 'lengthwise' | 'crosswise', long: number): CutPart => ({
+    part: `${way} filler`,
+    count: base.fillers?.[way] ?? 0,
+    length: long,
+    section: base.stake.section,
+    width: base.stake.width,
+  });
+  return [line('lengthwise', length), line('crosswise', width)].filter(({ count }) => count > 0);
 }

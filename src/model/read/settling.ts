@@ -4,16 +4,16 @@ import type { Outcome } from '../settle/settle.ts';
 import type { Work } from '../settle/work.ts';
 
 /** How the settling went. A row's tension is over Young's modulus, mm²; index = row, row 0 has none. */
-export function settlingOf({ elements, out, tensions }: Work, outcome: Outcome): Settling {
+export function settlingOf({ net, elements, out, tensions }: Work, outcome: Outcome): Settling {
   const { iterations, factorisations, converged, lastStep } = outcome;
   return {
     iterations,
     factorisations,
     converged,
     lastStep,
-    worstGirthError: worst(out.loopGap, elements.loop.target),
+    worstGirthError: worst(out.loopGap.subarray(0, elements.loop.strict), elements.loop.target),
     worstStakeStretch: worst(out.segmentGap, elements.segment.rest),
-    rowTension: Float64Array.from([0, ...tensions.loop]),
+    rowTension: Float64Array.from([0, ...tensions.loop.subarray(0, net.rows.length - 1)]),
   };
 }
 

@@ -11,35 +11,42 @@ import { tightestBend } from './bend.ts';
  */
 export function stakeReadings(plan: Plan, net: Net, positions: Float64Array): StakeReading[] {
   const wall = net.rows.reduce((sum, { pitch }) => sum + pitch, 0);
+  const pair = pairedEnd(net);
   const creased = plan.base.upsett === 'creased';
   return net.ends.map((end, e) => {
     const stake = net.stakes[end.stake]!;
-    const whole = stake.part === 'added' ? hostOf(net, end.nodes[0]!) : stake;
+    const whole = e === pair ? stakeAt(net, end.nodes[0]!) : stake;
+    // Half of a stake that crosses the base, all of one that starts in it.
+    const inBase = baseLength(whole) / (whole.ends.includes(-1) ? 1 : 2);
     return {
       end: e,
       side: end.side,
-      lengthNeeded: baseLength(whole) / 2 + wall + plan.allowances.tuck,
+      lengthNeeded: inBase + wall + plan.allowances.tuck,
       tightestBend: tightestBend(stake, stake.ends[0] === e ? 0 : 1, positions, creased),
       path: path(net, e, positions),
     };
   });
 }
 
-/** Length of a stake between the two edges of the base, mm. */
-export function baseLength({ edge: [from, to], rest }: Stake): number {
+/** Length of a stake that lies in the base, edge to edge or from where it starts, mm. */
+export function baseLength({ edge: [from, to], rest, nodes }: Stake): number {
   let length = 0;
-  for (let at = from; at < to; at++) length += rest[at]!;
+  for (let at = Math.max(from, 0); at < (to < 0 ? nodes.length - 1 : to); at++) length += rest[at]!;
   return length;
 }
 
-/** The stake that leaves the base's edge at `node` and crosses the base. */
-export function hostOf(net: Net, node: number): Stake {
-  const host = net.stakes.find(
-    ({ part, nodes, edge }) =>
-      part !== 'added' && (nodes[edge[0]] === node || nodes[edge[1]] === node),
+/** The second of two ends that leave the base at one place (a split stake, or one added); −1 if none. */
+export function pairedEnd({ ends }: Net): number {
+  return ends.findIndex((end, e) => e > 0 && end.nodes[0] === ends[e - 1]!.nodes[0]);
+}
+
+/** The first stake that leaves the base's edge at `node`. */
+export function stakeAt(net: Net, node: number): Stake {
+  const stake = net.stakes.find(
+    ({ nodes, edge }) => nodes[edge[0]] === node || nodes[edge[1]] === node,
   );
-  if (!host) throw new RangeError(`node is ${node}, allowed one on the edge of the base`);
-  return host;
+  if (!stake) throw new RangeError(`node is ${node}, allowed one on the edge of the base`);
+  return stake;
 }
 
 function path(net: Net, e: number, x: Float64Array): [number, number, number][] {

@@ -39,7 +39,7 @@ export interface Elements {
     /** Where the start shape stands in each way. */
     readonly places: Float64Array;
   };
-  /** Rows 1 … R as loops one after another; `first[r]` is where row r + 1 starts. */
+  /** Rows 1 … R, then the base's flat rows, as loops; `first[r]` is where row r + 1 starts. */
   readonly loop: {
     readonly first: Int32Array;
     readonly nodes: Int32Array;
@@ -53,6 +53,8 @@ export interface Elements {
     /** Length of the turn vector the weaver is set to, and the node below that tells which way is up. */
     readonly hold: Float64Array;
     readonly below: Int32Array;
+    /** Loops that are rows of the wall; those after them are flat rows, held by the penalty alone. */
+    readonly strict: number;
     /** Target length of each loop, mm. */
     readonly target: Float64Array;
     /** Stiffness that keeps each loop's middle over the base's, force over Young's modulus per mm. */
@@ -81,6 +83,8 @@ export interface Elements {
 const rackShare = 1;
 const slideShare = 2;
 const uprightShare = 1;
+/** Flat rows of an oval base hold their ends this many times as hard as a row of the wall does. */
+const tieShare = 100;
 /**
  * Penalty over the stiffest bending term. Weak on purpose: the tensions make the lengths exact, and a
  * stiff penalty bends the valley that the steps go along (settle.ts has what was measured).
@@ -141,6 +145,15 @@ function stakeElements(net: Net, weigh: Weigher, set: number) {
       }
     }
   }
+  // A held width is kept like the length of a stake.
+  const { nodes: held, length } = net.heldWidths;
+  for (let i = 0; i < length.length; i++) {
+    const weight = weigh.pair(held[2 * i]!, held[2 * i + 1]!);
+    if (weight === 0) continue;
+    segment.nodes.push(held[2 * i]!, held[2 * i + 1]!);
+    segment.rest.push(length[i]!);
+    segment.weight.push(weight);
+  }
   return {
     segment: {
       nodes: Int32Array.from(segment.nodes),
@@ -189,6 +202,10 @@ function springs(net: Net, weigh: Weigher): Elements['spring'] {
       add(row.nodes[j]!, row.nodes[j + 1 < n ? j + 1 : 0]!, row.spacing[j]!, k * row.grip[j]!);
     }
   }
+  const { nodes: tied, length } = net.ties;
+  for (let i = 0; i < length.length; i++) {
+    add(tied[2 * i]!, tied[2 * i + 1]!, length[i]!, (tieShare * weaver) / length[i]! ** 3);
+  }
   return {
     nodes: Int32Array.from(nodes),
     rest: Float64Array.from(rest),
@@ -196,11 +213,12 @@ function springs(net: Net, weigh: Weigher): Elements['spring'] {
   };
 }
 
-/** The rows as loops, and the stiffest of them as a spring. */
+/** The rows as loops, then the flat rows of the base; and the stiffest row as a spring. */
 function loops(net: Net, weigh: Weigher): Elements['loop'] & { readonly stiffest: number } {
-  const rows = net.rows.slice(1);
-  const count = rows.reduce((sum, row) => sum + row.nodes.length, 0);
-  const first = new Int32Array(rows.length + 1);
+  const walls = net.rows.length - 1;
+  const rings = [...net.rows.slice(1), ...net.flatRows];
+  const count = rings.reduce((sum, ring) => sum + ring.nodes.length, 0);
+  const first = new Int32Array(rings.length + 1);
   const nodes = new Int32Array(count);
   const below = new Int32Array(count);
   const column = () => new Float64Array(count);
@@ -208,25 +226,29 @@ function loops(net: Net, weigh: Weigher): Elements['loop'] & { readonly stiffest
   const [stiffness, hold] = [column(), column()];
   let stiffest = 0;
   let at = 0;
-  for (let r = 0; r < rows.length; r++) {
-    const row = rows[r]!;
+  rings.forEach((ring, r) => {
     first[r] = at;
-    const n = row.nodes.length;
+    const n = ring.nodes.length;
+    const set = r < walls ? net.rows[r + 1]!.hold : null;
     for (let j = 0; j < n; j++, at++) {
       const next = j + 1 < n ? j + 1 : 0;
       const before = j > 0 ? j - 1 : n - 1;
-      nodes[at] = row.nodes[j]!;
-      below[at] = net.ends[j]!.nodes[r]!;
-      shareA[at] = share(row.spacing, j, j);
-      shareB[at] = share(row.spacing, j, next);
-      segmentWeight[at] = weigh.pair(row.nodes[j]!, row.nodes[next]!);
-      turnWeight[at] = weigh.triple(row.nodes[before]!, row.nodes[j]!, row.nodes[next]!);
-      stiffness[at] = (2 * row.stiffness) / (row.spacing[j]! + row.spacing[before]!);
-      hold[at] = 2 * Math.sin(row.hold[j]! / 2);
+      nodes[at] = ring.nodes[j]!;
+      below[at] = set ? net.ends[j]!.nodes[r]! : ring.nodes[j]!;
+      shareA[at] = share(ring.spacing, j, j);
+      shareB[at] = share(ring.spacing, j, next);
+      segmentWeight[at] = weigh.pair(ring.nodes[j]!, ring.nodes[next]!);
+      turnWeight[at] = weigh.triple(ring.nodes[before]!, ring.nodes[j]!, ring.nodes[next]!);
+      stiffness[at] = (2 * ring.stiffness) / (ring.spacing[j]! + ring.spacing[before]!);
+      hold[at] = set ? 2 * Math.sin(set[j]! / 2) : 0;
     }
-    stiffest = Math.max(stiffest, row.stiffness / (row.girth / n) ** 3);
-  }
-  first[rows.length] = at;
+    if (set) stiffest = Math.max(stiffest, ring.stiffness / (ring.girth / n) ** 3);
+  });
+  first[rings.length] = at;
+  const upright = rings.map((ring, r) =>
+    r < walls ? (uprightShare * ring.stiffness * ring.nodes.length ** 4) / ring.girth ** 3 : 0,
+  );
+  const target = rings.map((ring, r) => ring.girth - (net.rows[r + 1]?.cornerLength ?? 0));
   return {
     first,
     nodes,
@@ -237,11 +259,9 @@ function loops(net: Net, weigh: Weigher): Elements['loop'] & { readonly stiffest
     turnWeight,
     stiffness,
     hold,
-    target: Float64Array.from(rows, (row) => row.girth - row.cornerLength),
-    upright: Float64Array.from(
-      rows,
-      (row) => (uprightShare * row.stiffness * row.nodes.length ** 4) / row.girth ** 3,
-    ),
+    strict: walls,
+    target: Float64Array.from(target),
+    upright: Float64Array.from(upright),
     stiffest,
   };
 }

@@ -238,7 +238,8 @@ function rowLoops(
     }
     const gap = length - target[r]!;
     out.loopGap[r] = gap;
-    if (raise) tensions.loop[r] = raised(tensions.loop[r]!, penalty * gap, tensionCap);
+    if (raise && r < loop.strict)
+      tensions.loop[r] = raised(tensions.loop[r]!, penalty * gap, tensionCap);
     energy += gap * (tensions.loop[r]! + 0.5 * penalty * gap);
     const pull = tensions.loop[r]! + penalty * gap;
     for (let j = from; j < to; j++) {

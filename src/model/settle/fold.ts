@@ -12,6 +12,8 @@ export interface Fold {
   /** Sign of x and of y between a node and its lead; 0 where the coordinate is held at 0. */
   readonly signX: Float64Array;
   readonly signY: Float64Array;
+  /** Leads that do not move (a board's). */
+  readonly fixed: Int32Array;
   /** Planes folded, as node images; used to find which elements are images of each other. */
   readonly images: readonly Int32Array[];
 }
@@ -49,7 +51,15 @@ export function fold(net: Net, planes: 'all' | 'none' = 'all'): Fold {
   for (let node = 0; node < nodeCount; node++) lead[node] = number[leadNode[node] ?? 0] ?? 0;
   const both = mirrorX && mirrorY ? mirrorX.map((image) => mirrorY[image] ?? image) : null;
   const images = [mirrorX, mirrorY, both].filter((map) => map !== null);
-  return { leads: Int32Array.from(leads), lead, signX, signY, images };
+  const fixed = leads.flatMap((node, index) => (net.fixed[node] ? [index] : []));
+  return {
+    leads: Int32Array.from(leads),
+    lead,
+    signX,
+    signY,
+    fixed: Int32Array.from(fixed),
+    images,
+  };
 }
 
 /** Positions of all nodes from those of the leads. Both hold x, y, z a node. */

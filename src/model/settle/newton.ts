@@ -21,6 +21,7 @@ export function refresh(work: Work, gradient: Float64Array, raise = true): numbe
   turnFrames(net, elements, x, frames);
   const energy = evaluate(elements, tensions, frames, x, out, raise);
   gather(folded, out.gradient, gradient);
+  for (const index of folded.fixed) gradient.fill(0, 3 * index, 3 * index + 3);
   return energy;
 }
 
@@ -55,15 +56,33 @@ export function newtonStep(work: Work, gradient: Float64Array, step: Float64Arra
   return Math.sqrt(most);
 }
 
-/** Worst relative residuals at the last evaluation. */
-export function gaps({ elements: { segment, loop }, out }: Work): Gaps {
-  let ofSegment = 0;
-  for (let i = 0; i < segment.rest.length; i++) {
-    ofSegment = Math.max(ofSegment, Math.abs(out.segmentGap[i]!) / segment.rest[i]!);
+/**
+ * Worst relative residuals at the last evaluation. With `reachable` only those count whose tension is
+ * below the cap: at the cap a length is given up, and the shape is a compromise.
+ */
+export function gaps(work: Work, reachable = false): Gaps {
+  const { elements, tensions, out } = work;
+  const cap = reachable ? 0.999 * elements.tensionCap : Number.POSITIVE_INFINITY;
+  return {
+    segment: worst(out.segmentGap, elements.segment.rest, tensions.segment, cap),
+    loop: worst(
+      out.loopGap.subarray(0, elements.loop.strict),
+      elements.loop.target,
+      tensions.loop,
+      cap,
+    ),
+  };
+}
+
+function worst(
+  gap: Float64Array,
+  length: Float64Array,
+  tension: Float64Array,
+  cap: number,
+): number {
+  let most = 0;
+  for (let i = 0; i < gap.length; i++) {
+    if (Math.abs(tension[i]!) < cap) most = Math.max(most, Math.abs(gap[i]!) / length[i]!);
   }
-  let ofLoop = 0;
-  for (let r = 0; r < loop.target.length; r++) {
-    ofLoop = Math.max(ofLoop, Math.abs(out.loopGap[r]!) / loop.target[r]!);
-  }
-  return { segment: ofSegment, loop: ofLoop };
+  return most;
 }

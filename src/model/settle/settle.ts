@@ -6,8 +6,9 @@ import type { Work } from './work.ts';
 
 /** When to stop, and how much work to spend. */
 export interface Limits {
-  /** Iterations at the most. */
+  /** Iterations at the most, and how many of them may factor the stiffness. */
   readonly iterations: number;
+  readonly factorisations: number;
   /** Longest Newton step left, as a share of the mean stake spacing, twice in a row. */
   readonly move: number;
   /** Relative length residuals of stake segments and of row loops. */
@@ -17,9 +18,15 @@ export interface Limits {
 
 /**
  * Enough that four times the work moves no node by 0.1 mm (tests/model/settle): at a spacing of 20 mm
- * the last two steps were under 0.008 mm.
+ * the last two steps were under 0.002 mm.
  */
-export const usualLimits: Limits = { iterations: 400, move: 4e-4, segment: 5e-4, loop: 5e-5 };
+export const usualLimits: Limits = {
+  iterations: 400,
+  factorisations: 80,
+  move: 1e-4,
+  segment: 5e-4,
+  loop: 5e-5,
+};
 
 /** How the settling went. */
 export interface Outcome {
@@ -36,6 +43,8 @@ const patience = 8;
 /** Close enough for the second phase: step as a share of the spacing, and relative residuals. */
 const nearMove = 0.1;
 const nearGap = 0.01;
+/** Or so still that lengths this far off will not come nearer: a plan that cannot be met. */
+const stuckMove = 0.02;
 /** Tensions are raised only once the lengths are this near: before, they would learn nothing true. */
 const raiseBelow = 0.05;
 
@@ -73,22 +82,26 @@ export function settle(work: Work, limits: Limits = usualLimits): Outcome {
     sinceBest = 0;
   };
 
-  for (let iteration = 1; iteration <= limits.iterations; iteration++) {
+  let iteration = 1;
+  for (; iteration <= limits.iterations; iteration++) {
     readPoint(work, point);
     const energy = refresh(work, gradient, near ? iteration > 1 : worst < raiseBelow);
     if (!work.factored) {
+      if (factorisations === limits.factorisations) break;
       factorHere(work);
       factorisations++;
     }
     longest = newtonStep(work, gradient, step);
     const off = gaps(work);
     worst = Math.max(off.segment, off.loop);
-    calm = longest < limits.move * spacing && holds(off, limits) ? calm + 1 : 0;
+    calm = longest < limits.move * spacing && holds(gaps(work, true), limits) ? calm + 1 : 0;
     if (calm >= 2)
       return { iterations: iteration, factorisations, converged: true, lastStep: longest };
     if (!near) {
       const scale = search(work, energy, gradient, step, Math.min(1, cap / longest));
-      near = scale === 1 && longest < nearMove * spacing && worst < nearGap;
+      near =
+        scale === 1 &&
+        ((longest < nearMove * spacing && worst < nearGap) || longest < stuckMove * spacing);
       best = Number.POSITIVE_INFINITY;
       renew();
       continue;
@@ -109,7 +122,7 @@ export function settle(work: Work, limits: Limits = usualLimits): Outcome {
     mix.next(point, residual);
     writePoint(work, point);
   }
-  return { iterations: limits.iterations, factorisations, converged: false, lastStep: longest };
+  return { iterations: iteration - 1, factorisations, converged: false, lastStep: longest };
 }
 
 /** Moves the leads along `step`, halving it until the energy falls as it should. Returns the share taken. */

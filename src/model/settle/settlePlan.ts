@@ -1,6 +1,7 @@
 import type { Plan } from '../../plan/schema.ts';
+import { sharesPlace } from '../base/base.ts';
 import { girthLine } from '../girth/girthLine.ts';
-import { matNet } from '../net/mat.ts';
+import { basketNet } from '../net/basketNet.ts';
 import { factorHere } from './newton.ts';
 import type { Limits, Outcome } from './settle.ts';
 import { settle, usualLimits } from './settle.ts';
@@ -26,7 +27,13 @@ export interface Settled {
 }
 
 /** Rough limits for a shape that is only a start for the next one. */
-const roughLimits: Limits = { iterations: 120, move: 6e-3, segment: 2e-3, loop: 5e-4 };
+const roughLimits: Limits = {
+  iterations: 120,
+  factorisations: 40,
+  move: 6e-3,
+  segment: 2e-3,
+  loop: 5e-4,
+};
 
 /**
  * Settles the basket of `plan`. Without a memory, or when the plan has other stakes or rows than the
@@ -37,7 +44,7 @@ export function settlePlan(
   memory: ShapeMemory = shapeMemory(),
   limits: Limits = usualLimits,
 ): Settled {
-  const net = matNet(plan, girthLine(plan));
+  const net = basketNet(plan, girthLine(plan));
   const last = memory.work;
   const warm = last !== null && sameTopology(last.net, net) ? last : null;
   const settled = warm
@@ -82,14 +89,14 @@ function settleOn(
 }
 
 /**
- * An odd end breaks one or both mirror planes. The plan without it is settled first, on a quarter of the
+ * A second end at one place breaks one or both mirror planes. The plan without it is settled first, on a quarter of the
  * nodes, and its shape is the start for the whole one.
  */
 function settleCold(plan: Plan, net: Work['net'], limits: Limits): Settled {
   const own = work(net, plan.set.stakes);
-  if (plan.oddEnd.kind === 'none') return { work: own, outcome: settle(own, limits) };
+  if (!sharesPlace(plan)) return { work: own, outcome: settle(own, limits) };
   const evenPlan: Plan = { ...plan, oddEnd: { ...plan.oddEnd, kind: 'none' } };
-  const even = work(matNet(evenPlan, girthLine(plan)), plan.set.stakes);
+  const even = work(basketNet(evenPlan, girthLine(plan)), plan.set.stakes);
   const rough = settle(even, roughLimits);
   startWithOddEnd(even, own);
   const outcome = settle(own, limits);

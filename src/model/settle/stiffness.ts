@@ -62,6 +62,12 @@ export function assemble(
   addTurns(elements, out, add);
   addLoops(elements, tensions, folded, out, add, matrix);
   addAnchors(elements, folded, matrix);
+  for (const lead of folded.fixed) {
+    for (let d = 3 * lead; d < 3 * lead + 3; d++) {
+      const at = matrix.start[d]! + d;
+      matrix.values[at] = matrix.values[at]! + 1e9 * penalty;
+    }
+  }
   for (let lead = 0; lead < folded.leads.length; lead++) {
     const node = folded.leads[lead]!;
     const held = [folded.signX[node] === 0, folded.signY[node] === 0, false];

@@ -69,6 +69,10 @@ export function sameTopology(a: Net, b: Net): boolean {
     a.baseNodeCount === b.baseNodeCount &&
     a.rows.length === b.rows.length &&
     a.stakes.length === b.stakes.length &&
+    a.quads.length === b.quads.length &&
+    a.flatRows.length === b.flatRows.length &&
+    a.ties.length.length === b.ties.length.length &&
+    a.heldWidths.length.length === b.heldWidths.length.length &&
     (a.lift === null) === (b.lift === null) &&
     a.ends.every((end, e) => end.side === b.ends[e]?.side && end.stake === b.ends[e]?.stake) &&
     a.frame.every((node, i) => node === b.frame[i])

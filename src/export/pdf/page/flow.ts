@@ -1,0 +1,113 @@
+/** Filling pages from top to bottom. */
+import type { Mark, Page } from './mark.ts';
+import { inks, line } from './mark.ts';
+import type { PaperSize } from './paper.ts';
+import type { Ruler } from './ruler.ts';
+import type { TextLook } from './words.ts';
+import { bodySize, leading, stacked, words, wrapped } from './words.ts';
+
+/** Blank edge all round, mm; the foot line stands in the lower one. */
+export const margin = { side: 15, top: 14, bottom: 17 } as const;
+
+/** A place to write that starts a new page where one is full. */
+export class Flow {
+  readonly ruler: Ruler;
+  readonly paper: PaperSize;
+  /** Where the next thing goes, mm from the top. */
+  y: number = margin.top;
+  readonly #pages: Mark[][] = [[]];
+
+  constructor(ruler: Ruler, paper: PaperSize) {
+    this.ruler = ruler;
+    this.paper = paper;
+  }
+
+  get left(): number {
+    return margin.side;
+  }
+
+  get right(): number {
+    return this.paper.width - margin.side;
+  }
+
+  get width(): number {
+    return this.right - this.left;
+  }
+
+  /** What is left of the page, mm. */
+  get room(): number {
+    return this.paper.height - margin.bottom - this.y;
+  }
+
+  draw(...marks: readonly Mark[]): void {
+    for (const mark of marks) this.#pages.at(-1)?.push(mark);
+  }
+
+  turnPage(): void {
+    this.#pages.push([]);
+    this.y = margin.top;
+  }
+
+  /** Turns the page if less than `height` mm are left; true if it did. */
+  need(height: number): boolean {
+    if (this.room >= height || this.y <= margin.top) return false;
+    this.turnPage();
+    return true;
+  }
+
+  /** A heading that stays with the `follow` mm below it. */
+  heading(text: string, follow = 20): void {
+    this.need(11 + follow);
+    if (this.y > margin.top) this.y += 4;
+    this.y += 5;
+    this.draw(
+      words(this.ruler, text, this.left, this.y, { size: 13, bold: true, ink: inks.accent }),
+      line([this.left, this.y + 1.8, this.right, this.y + 1.8], {
+        stroke: inks.accent,
+        width: 0.3,
+      }),
+    );
+    this.y += 4.5;
+  }
+
+  /** Text in lines over the whole width, or `indent` mm from the left. */
+  paragraph(text: string, look: TextLook & { readonly indent?: number } = {}): void {
+    const { indent = 0, size = bodySize, bold = false } = look;
+    const lines = wrapped(this.ruler, text, this.width - indent, size, bold);
+    const step = leading(size);
+    this.need(lines.length * step);
+    this.draw(...stacked(this.ruler, lines, this.left + indent, this.y + 0.75 * step, look));
+    this.y += lines.length * step;
+  }
+
+  gap(height: number): void {
+    this.y += height;
+  }
+
+  /** The pages, each with its foot line: `title` on the left, its number on the right. */
+  pages(title: string): Page[] {
+    const { width, height } = this.paper;
+    const all = this.#pages;
+    return all.map((marks, at) => ({
+      width,
+      height,
+      marks: [
+        ...marks,
+        ...footLine(this.ruler, this.paper, title, `Page ${at + 1} of ${all.length}`),
+      ],
+    }));
+  }
+}
+
+/** A thin line at the foot of a page with two texts under it. */
+export function footLine(ruler: Ruler, paper: PaperSize, left: string, right: string): Mark[] {
+  const y = paper.height - 10;
+  const look = { size: 8, ink: inks.soft };
+  const ends = [margin.side, paper.width - margin.side] as const;
+  const room = ends[1] - ends[0] - 30;
+  return [
+    line([ends[0], y - 4, ends[1], y - 4], { stroke: inks.line }),
+    words(ruler, wrapped(ruler, left, room, 8)[0] ?? '', ends[0], y, look),
+    words(ruler, right, ends[1], y, { ...look, align: 'right' }),
+  ];
+}

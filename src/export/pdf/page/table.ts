@@ -1,0 +1,108 @@
+/** Tables that go over pages: headings are repeated, and no row is cut. */
+import type { Flow } from './flow.ts';
+import type { Ink } from './mark.ts';
+import { box, inks, line } from './mark.ts';
+import type { Align } from './words.ts';
+import { leading, stacked, wrapped } from './words.ts';
+
+export interface Column {
+  readonly title: string;
+  /** Share of the table's width. */
+  readonly share: number;
+  readonly align?: Align;
+  readonly bold?: boolean;
+  /** An empty box: `tick` is a square, `write` a place to write in. */
+  readonly blank?: 'tick' | 'write';
+}
+
+export interface TableLook {
+  readonly size?: number;
+  /** Least height of a row, mm. */
+  readonly rowHeight?: number;
+  /** Ground of a row, where it has one. */
+  readonly ground?: (row: number) => Ink | null;
+}
+
+const pad = 1.4;
+
+/** Draws `rows` of texts under the columns' titles at the flow's place. */
+export function table(
+  flow: Flow,
+  columns: readonly Column[],
+  rows: readonly (readonly string[])[],
+  { size = 8.5, rowHeight = 0, ground = () => null }: TableLook = {},
+): void {
+  const whole = columns.reduce((sum, { share }) => sum + share, 0);
+  let x = flow.left;
+  const placed = columns.map((column) => {
+    const width = (flow.width * column.share) / whole;
+    const here = { column, x, width };
+    x += width;
+    return here;
+  });
+  const step = leading(size);
+  const cells = (texts: readonly string[], bold: boolean) =>
+    placed.map(({ column, width }, at) =>
+      wrapped(flow.ruler, texts[at] ?? '', width - 2 * pad, size, bold || column.bold === true),
+    );
+  const heightOf = (lines: readonly (readonly string[])[]) =>
+    Math.max(...lines.map((one) => one.length)) * step + 2 * pad * 0.8;
+  const head = cells(
+    columns.map(({ title }) => title),
+    true,
+  );
+  const headHeight = heightOf(head);
+
+  const writeRow = (lines: readonly (readonly string[])[], height: number, isHead: boolean) => {
+    placed.forEach(({ column, x: left, width }, at) => {
+      const own = lines[at] ?? [];
+      const top = flow.y + (height - own.length * step) / 2 + 0.76 * step;
+      const { align = 'left' } = column;
+      const anchor = { left: left + pad, middle: left + width / 2, right: left + width - pad };
+      const look = { size, bold: isHead || column.bold === true, align };
+      const ink = isHead ? inks.white : inks.ink;
+      flow.draw(...stacked(flow.ruler, own, anchor[align], top, { ...look, ink }));
+      if (!isHead && column.blank === 'tick') {
+        const side = Math.min(3.6, height - 1.6);
+        flow.draw(
+          box([left + (width - side) / 2, flow.y + (height - side) / 2, side, side], {
+            stroke: inks.soft,
+            width: 0.25,
+          }),
+        );
+      }
+      if (!isHead && column.blank === 'write') {
+        flow.draw(
+          box([left + 0.6, flow.y + 0.6, width - 1.2, height - 1.2], {
+            stroke: inks.line,
+            fill: inks.white,
+          }),
+        );
+      }
+    });
+  };
+  const writeHead = () => {
+    flow.draw(
+      box([flow.left, flow.y, flow.width, headHeight], { stroke: null, fill: inks.accent }),
+    );
+    writeRow(head, headHeight, true);
+    flow.y += headHeight;
+  };
+
+  const bodies = rows.map((texts) => {
+    const lines = cells(texts, false);
+    return { lines, height: Math.max(rowHeight, heightOf(lines)) };
+  });
+  flow.need(headHeight + (bodies[0]?.height ?? 0));
+  writeHead();
+  bodies.forEach(({ lines, height }, row) => {
+    if (flow.need(height)) writeHead();
+    const under = ground(row);
+    if (under)
+      flow.draw(box([flow.left, flow.y, flow.width, height], { stroke: null, fill: under }));
+    writeRow(lines, height, false);
+    flow.y += height;
+    flow.draw(line([flow.left, flow.y, flow.right, flow.y], { stroke: inks.line, width: 0.15 }));
+  });
+  flow.gap(2.5);
+}

@@ -1,0 +1,53 @@
+/** The base as seen through the mouth: its stakes, over and under one another. */
+import type { Basket } from '../../../model/basket.ts';
+import { strandColour } from '../../../plan/dyes.ts';
+import type { Vector } from './camera.ts';
+import { direction, moved } from './camera.ts';
+import type { Nodes } from './nodes.ts';
+import type { Pile, Ribbon } from './ribbon.ts';
+import { ribbonAlong } from './ribbon.ts';
+
+/** One pile a node of the base; which stake lies on top changes from one to the next. */
+export function basePiles({ net }: Basket, { at, normal }: Nodes): Pile[] {
+  const byNode = new Map<number, { readonly ribbon: Ribbon; readonly order: number }[]>();
+  net.stakes.forEach(({ nodes, edge, strand }, index) => {
+    const from = Math.max(0, edge[0]);
+    const to = edge[1] < 0 ? nodes.length - 1 : edge[1];
+    for (let place = from; place <= to; place += 1) {
+      const node = nodes[place] ?? 0;
+      const [before, here, after] = [
+        at(nodes[Math.max(from, place - 1)] ?? 0),
+        at(node),
+        at(nodes[Math.min(to, place + 1)] ?? 0),
+      ];
+      const inward = moved([0, 0, 0], normal(node), -1);
+      const across = cross(direction(before, after), inward);
+      const ribbon = ribbonAlong(
+        [half(before, here), here, half(here, after)],
+        [across, across, across],
+        strand.width,
+        { facing: inward, light: 0.7, colour: strandColour('natural') },
+      );
+      const list = byNode.get(node) ?? [];
+      list.push({ ribbon, order: (place + index) % 2 });
+      byNode.set(node, list);
+    }
+  });
+  return [...byNode].map(([node, list]) => ({
+    place: at(node),
+    before: -2,
+    ribbons: list.toSorted((one, other) => one.order - other.order).map(({ ribbon }) => ribbon),
+  }));
+}
+
+function half(one: Vector, other: Vector): Vector {
+  return [(one[0] + other[0]) / 2, (one[1] + other[1]) / 2, (one[2] + other[2]) / 2];
+}
+
+function cross(one: Vector, other: Vector): Vector {
+  return [
+    one[1] * other[2] - one[2] * other[1],
+    one[2] * other[0] - one[0] * other[2],
+    one[0] * other[1] - one[1] * other[0],
+  ];
+}

@@ -1,0 +1,92 @@
+/** The first page: what the basket is called, looks like and measures. */
+import type { Basket } from '../../../model/basket.ts';
+import { endCount, rowCount } from '../../../plan/counts.ts';
+import { withLengths } from '../../../plan/lengthText.ts';
+import { formatLength } from '../../../plan/units.ts';
+import type { Flow } from '../page/flow.ts';
+import { inks, line } from '../page/mark.ts';
+import { leading, stacked, words, wrapped } from '../page/words.ts';
+import { picture } from '../picture/picture.ts';
+import { outlineFigures } from './outlineFigure.ts';
+import { weightText } from './weightText.ts';
+
+const factColumn = 62;
+
+/** Fills the page the flow stands on. */
+export function frontPage(flow: Flow, basket: Basket, day: string, grams: number): void {
+  const { ruler } = flow;
+  const { plan } = basket;
+  const title = wrapped(ruler, plan.name, flow.width, 22, true).slice(0, 3);
+  flow.y += 8;
+  flow.draw(
+    ...stacked(ruler, title, flow.left, flow.y, { size: 22, bold: true, ink: inks.accent }),
+  );
+  flow.y += (title.length - 1) * leading(22) + 6;
+  flow.draw(words(ruler, `Sheet to weave from · ${day}`, flow.left, flow.y, { ink: inks.soft }));
+  flow.y += 3;
+  flow.draw(line([flow.left, flow.y, flow.right, flow.y], { stroke: inks.accent, width: 0.5 }));
+  flow.y += 4;
+
+  const outlines = 74;
+  const notes = notesOf(basket);
+  const noteLines = notes.map((text) => wrapped(ruler, text, flow.width, 9));
+  const noteHeight = noteLines.reduce((sum, lines) => sum + lines.length * leading(9) + 1.5, 0);
+  const spare = flow.room - outlines - 14 - Math.min(noteHeight, 60);
+  const height = Math.min(112, spare);
+  const left = flow.width - factColumn - 4;
+  flow.draw(...picture(basket, [flow.left, flow.y, left, height]));
+  facts(flow, basket, flow.left + left + 4, flow.y + 4, grams);
+  flow.y += height + 3;
+  flow.heading('Outlines', outlines);
+  flow.draw(...outlineFigures(basket, ruler, flow.left, flow.y, flow.width, outlines));
+  flow.y += outlines + 2;
+  for (const text of notes) {
+    flow.paragraph(text);
+    flow.gap(1.5);
+  }
+}
+
+/** The maker's own notes, and what the tool found. */
+function notesOf({ plan, findings }: Basket): string[] {
+  const found = findings
+    .filter(({ severity }) => severity !== 'note')
+    .map(({ severity, text }) => {
+      const said = withLengths(text, plan.display.unit);
+      return severity === 'stop' ? `Cannot be woven as planned: ${said}` : `Look at: ${said}`;
+    });
+  return [...(plan.notes.trim() ? [plan.notes] : []), ...found];
+}
+
+function facts(flow: Flow, basket: Basket, x: number, top: number, grams: number): void {
+  const { plan, summary } = basket;
+  const { unit } = plan.display;
+  const length = (mm: number) => formatLength(mm, unit);
+  const lines: readonly (readonly [string, string])[] = [
+    ['Height', length(summary.height)],
+    ['Rim, length × width', `${length(summary.rim.length)} × ${length(summary.rim.width)}`],
+    ['Rim, tape girth', length(summary.rim.tapeGirth)],
+    ['Belly, tape girth', `${length(summary.belly.tapeGirth)} at row ${summary.belly.row}`],
+    ['Base, length × width', `${length(summary.baseLength)} × ${length(summary.baseWidth)}`],
+    ['Ends round the wall', `${endCount(plan)}`],
+    ['Rows', `${rowCount(plan)}`],
+    ['Stands on', summary.feet === 0 ? 'the table' : `${summary.feet} feet`],
+    ['Clear under the middle', length(Math.max(0, summary.centreClearance))],
+    ['Holds to the rim', capacityText(summary.capacity, unit === 'in')],
+    ['Weight, about', weightText(grams, unit === 'in')],
+  ];
+  let y = top;
+  for (const [name, value] of lines) {
+    flow.draw(
+      words(flow.ruler, name, x, y, { size: 7.5, ink: inks.soft }),
+      words(flow.ruler, value, x, y + 4.4, { size: 10.5, bold: true }),
+    );
+    y += 9.6;
+  }
+}
+
+/** A US dry quart is 67.200625 cubic inches (NIST Handbook 44, Appendix C). */
+function capacityText(capacity: number, inQuarts: boolean): string {
+  if (inQuarts)
+    return `${(Math.round((4 * capacity) / (67.200625 * 25.4 ** 3)) / 4).toFixed(2)} dry qt`;
+  return `${(capacity / 1e6).toFixed(1)} l`;
+}

@@ -1,0 +1,108 @@
+/** The girth line: rows going up, tape girth going out, with the girth written at the turns. */
+import type { Basket } from '../../../model/basket.ts';
+import { formatChange, formatLength, unitLength } from '../../../plan/units.ts';
+import type { Mark } from '../page/mark.ts';
+import { box, inks, line } from '../page/mark.ts';
+import type { Ruler } from '../page/ruler.ts';
+import { words } from '../page/words.ts';
+
+/** Steps between the lines of the grid, in the plan's unit. */
+const steps = { in: [0.5, 1, 2, 4, 8], cm: [1, 2, 5, 10, 20], mm: [10, 20, 50, 100, 200] } as const;
+
+/** The drawing in a place `width` × `height` mm from its upper left corner. */
+export function girthFigure(
+  { plan, rows }: Basket,
+  ruler: Ruler,
+  left: number,
+  top: number,
+  width: number,
+  height: number,
+): Mark[] {
+  const { unit } = plan.display;
+  const girths = rows.map(({ tapeGirth }) => tapeGirth);
+  const count = rows.length;
+  const [low, high] = [Math.min(...girths), Math.max(...girths)];
+  const spread = Math.max(high - low, 0.1 * high);
+  const plot = {
+    left: left + 12,
+    right: left + width - 4,
+    top: top + 3,
+    bottom: top + height - 11,
+  };
+  const first = low - 0.12 * spread;
+  const last = low + 1.32 * spread;
+  const x = (girth: number) =>
+    plot.left + ((girth - first) / (last - first)) * (plot.right - plot.left);
+  const y = (row: number) => plot.bottom - (row / count) * (plot.bottom - plot.top);
+  const step =
+    unitLength[unit] *
+    (steps[unit].find((one) => (one * unitLength[unit] * 8) / (last - first) > 1) ??
+      steps[unit][4]);
+  const grid: Mark[] = [];
+  for (let girth = Math.ceil(first / step) * step; girth <= last; girth += step) {
+    grid.push(
+      line([x(girth), plot.top, x(girth), plot.bottom], { stroke: inks.faint }),
+      words(ruler, formatLength(girth, unit), x(girth), plot.bottom + 4, {
+        size: 7.5,
+        ink: inks.soft,
+        align: 'middle',
+      }),
+    );
+  }
+  const every = Math.max(1, Math.ceil(count / 16));
+  for (let row = every; row <= count; row += every) {
+    grid.push(
+      line([plot.left, y(row), plot.right, y(row)], { stroke: inks.faint, width: 0.12 }),
+      words(ruler, `${row}`, plot.left - 1.5, y(row) + 1, {
+        size: 7.5,
+        ink: inks.soft,
+        align: 'right',
+      }),
+    );
+  }
+  const told = new Set([1, ...plan.girthLine.points.map(({ row }) => row), count]);
+  const notes = [...told].toSorted((one, other) => one - other);
+  return [
+    ...grid,
+    box([plot.left, plot.top, plot.right - plot.left, plot.bottom - plot.top], {
+      stroke: inks.line,
+    }),
+    line(
+      rows.flatMap(({ row, tapeGirth }) => [x(tapeGirth), y(row)]),
+      { stroke: inks.accent, width: 0.6 },
+    ),
+    ...notes.flatMap((row, at): Mark[] => {
+      const girth = girths[row - 1] ?? low;
+      const before = notes[at - 1];
+      const change = before === undefined ? null : girth - (girths[before - 1] ?? girth);
+      const [cx, cy] = [x(girth), y(row)];
+      const text = formatLength(girth, unit);
+      const since = change === null ? '' : ` (${formatChange(change, unit)} from row ${before})`;
+      const label = `row ${row}: ${text}${since}`;
+      const long = ruler.width(label, 7.5, false);
+      const start = cx + 2.4 + long < plot.right ? cx + 2.4 : cx - 2.4 - long;
+      const level = row === count ? cy + 4 : cy;
+      return [
+        line([cx - 0.9, cy, cx, cy - 0.9, cx + 0.9, cy, cx, cy + 0.9], {
+          closed: true,
+          stroke: inks.accent,
+          fill: inks.white,
+          width: 0.3,
+        }),
+        box([start - 0.6, level - 2, long + 1.2, 3.6], { stroke: null, fill: inks.white }),
+        words(ruler, label, start, level + 0.9, { size: 7.5 }),
+      ];
+    }),
+    words(ruler, 'tape girth', (plot.left + plot.right) / 2, plot.bottom + 8.5, {
+      size: 7.5,
+      ink: inks.soft,
+      align: 'middle',
+    }),
+    words(ruler, 'row', left + 3, (plot.top + plot.bottom) / 2, {
+      size: 7.5,
+      ink: inks.soft,
+      align: 'middle',
+      turn: 90,
+    }),
+  ];
+}

@@ -1,0 +1,91 @@
+/** Side and end outline with their dimensions. */
+
+import type { OutlineView } from '../../../mesh/outline.ts';
+import { outline } from '../../../mesh/outline.ts';
+import type { Basket } from '../../../model/basket.ts';
+import { formatLength } from '../../../plan/units.ts';
+import type { Mark } from '../page/mark.ts';
+import { inks, line } from '../page/mark.ts';
+import type { Ruler } from '../page/ruler.ts';
+import { words } from '../page/words.ts';
+import { dimension } from './dimension.ts';
+
+/** Room for dimension lines round an outline, mm. */
+const room = { left: 13, right: 4, top: 12, bottom: 12 } as const;
+
+/** Both outlines at one scale in a strip `width` × `height` from its upper left corner, mm. */
+export function outlineFigures(
+  basket: Basket,
+  ruler: Ruler,
+  left: number,
+  top: number,
+  width: number,
+  height: number,
+): Mark[] {
+  const [side, end] = [outline(basket, 'side'), outline(basket, 'end')];
+  const own = 2 * (room.left + room.right) + 6;
+  const scale = Math.min(
+    (width - own) / (side.width + end.width),
+    (height - room.top - room.bottom) / Math.max(side.height, end.height),
+  );
+  const used = scale * (side.width + end.width) + own;
+  const start = left + (width - used) / 2;
+  const ground = top + height - room.bottom;
+  const second = start + room.left + scale * side.width + room.right + 6;
+  return [
+    ...figure(basket, ruler, 'side', start + room.left, ground, scale),
+    ...figure(basket, ruler, 'end', second + room.left, ground, scale),
+  ];
+}
+
+function figure(
+  basket: Basket,
+  ruler: Ruler,
+  view: OutlineView,
+  left: number,
+  ground: number,
+  scale: number,
+): Mark[] {
+  const { unit } = basket.plan.display;
+  const drawn = outline(basket, view);
+  const x = (mm: number) => left + scale * (mm - drawn.left);
+  const y = (mm: number) => ground - scale * mm;
+  const placed = (flat: readonly number[]) =>
+    flat.map((value, at) => (at % 2 === 0 ? x(value) : y(value)));
+  const { summary } = basket;
+  const rim = drawn.rows.at(-1)?.line ?? [];
+  const across = view === 'side' ? summary.rim.length : summary.rim.width;
+  const middle = ((rim[0] ?? 0) + (rim.at(-2) ?? 0)) / 2;
+  const top = y(drawn.top);
+  const base = view === 'side' ? summary.baseLength : summary.baseWidth;
+  const text = (mm: number) => formatLength(mm, unit);
+  return [
+    line(placed(drawn.silhouette), { closed: true, stroke: null, fill: inks.band }),
+    ...drawn.rows
+      .filter(({ row }) => row > 0)
+      .map((row) => line(placed(row.line), { stroke: inks.line, width: 0.1 })),
+    ...drawn.stakes.map((stake) => line(placed(stake.line), { stroke: inks.line, width: 0.1 })),
+    line(placed(drawn.silhouette), { closed: true, width: 0.35 }),
+    line(placed(drawn.table), { stroke: inks.soft, width: 0.3 }),
+    ...dimension(ruler, [x(drawn.left) - 5, ground], [x(drawn.left) - 5, top], text(drawn.top)),
+    ...dimension(
+      ruler,
+      [x(middle - across / 2), top - 4],
+      [x(middle + across / 2), top - 4],
+      `rim ${text(across)}`,
+    ),
+    ...dimension(
+      ruler,
+      [x(drawn.left), ground + 4],
+      [x(drawn.right), ground + 4],
+      `widest ${text(drawn.width)}`,
+    ),
+    words(
+      ruler,
+      `${view === 'side' ? 'Side' : 'End'} · base ${text(base)} ${view === 'side' ? 'long' : 'wide'}`,
+      (x(drawn.left) + x(drawn.right)) / 2,
+      ground + 11,
+      { size: 8, ink: inks.soft, align: 'middle' },
+    ),
+  ];
+}

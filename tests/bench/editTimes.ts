@@ -1,0 +1,110 @@
+/**
+ * From an edit to its picture, in the built app: the belly is dragged by the mouse, and for each
+ * shape that reaches the page the time runs from the edit until the page has handed over all draw
+ * calls for it. Left out is what a machine without a graphics card adds: the draw calls do nothing,
+ * and the wait for the next frame, which software composing stretches, is not counted.
+ */
+import type { Page } from 'playwright-core';
+import { openApp } from '../browser/chromium.ts';
+
+export interface EditTimes {
+  /** Shapes that were measured. */
+  readonly shapes: number;
+  /** From the edit to the picture, ms: the middle, and what 95 % stay under. */
+  readonly pictureP50: number;
+  readonly pictureP95: number;
+  /** Part of it in the worker (settling and mesh), and in the frame that draws. */
+  readonly workerP50: number;
+  readonly workerP95: number;
+  readonly frameP50: number;
+  readonly frameP95: number;
+}
+
+/** Moves of the mouse in a drag, and the time between them, ms. */
+const moves = 100;
+const pause = 40;
+
+/** Puts the draw calls out of work, and notes when each frame with some began and ended. */
+const quietDrawing = `
+  globalThis.frames = [];
+  let draws = 0;
+  for (const name of ['drawElements', 'drawArrays']) {
+    WebGL2RenderingContext.prototype[name] = () => { draws += 1; };
+  }
+  const request = globalThis.requestAnimationFrame.bind(globalThis);
+  globalThis.requestAnimationFrame = (callback) => request((time) => {
+    const began = performance.now();
+    draws = 0;
+    callback(time);
+    if (draws > 0) globalThis.frames.push({ began, took: performance.now() - began });
+  });
+`;
+
+/** Drags the belly of the demo basket twice: the first time just opened, the second time warmed up. */
+export async function editTimes(): Promise<{ first: EditTimes; later: EditTimes }> {
+  const app = await openApp({ width: 1440, height: 900, init: quietDrawing });
+  try {
+    return { first: await oneDrag(app.page), later: await oneDrag(app.page) };
+  } finally {
+    await app.close();
+  }
+}
+
+async function oneDrag(page: Page): Promise<EditTimes> {
+  const atRest = '.status[data-rested=true]';
+  await page.waitForSelector(atRest);
+  await page.evaluate(() => performance.clearMeasures());
+  await dragBelly(page);
+  await page.waitForSelector(atRest);
+  const shapes = await readShapes(page);
+  const all = (part: (shape: Shape) => number, share: number) =>
+    percentile(shapes.map(part), share);
+  return {
+    shapes: shapes.length,
+    pictureP50: all(({ page: onPage, frame }) => onPage + frame, 0.5),
+    pictureP95: all(({ page: onPage, frame }) => onPage + frame, 0.95),
+    workerP50: all(({ worker }) => worker, 0.5),
+    workerP95: all(({ worker }) => worker, 0.95),
+    frameP50: all(({ frame }) => frame, 0.5),
+    frameP95: all(({ frame }) => frame, 0.95),
+  };
+}
+
+async function dragBelly(page: Page): Promise<void> {
+  const box = await page.locator('[data-handle="point-1"]').boundingBox();
+  if (!box) throw new Error('the girth line has no second point');
+  const [x, y] = [box.x + box.width / 2, box.y + box.height / 2];
+  await page.mouse.move(x, y);
+  await page.mouse.down();
+  for (let move = 1; move <= moves; move += 1) {
+    // out and back, never twice at one place
+    await page.mouse.move(x - 45 * Math.sin((2 * Math.PI * move) / moves) - move / 7, y);
+    await page.waitForTimeout(pause);
+  }
+  await page.mouse.up();
+}
+
+/** One warm shape, ms: edit to the page's having it (worker included), and the frame that draws it. */
+interface Shape {
+  readonly page: number;
+  readonly worker: number;
+  readonly frame: number;
+}
+
+function readShapes(page: Page): Promise<Shape[]> {
+  return page.evaluate(() => {
+    const { frames } = globalThis as unknown as { frames: { began: number; took: number }[] };
+    return performance.getEntriesByName('edit-to-shape').flatMap((entry) => {
+      const measure = entry as PerformanceMeasure;
+      const { worker, polished } = measure.detail as { worker: number; polished: boolean };
+      const frame = frames.find(({ began }) => began >= measure.startTime + measure.duration);
+      if (polished || !frame) return [];
+      return [{ page: measure.duration, worker, frame: frame.took }];
+    });
+  });
+}
+
+function percentile(values: readonly number[], share: number): number {
+  const sorted = values.toSorted((one, other) => one - other);
+  return sorted[Math.min(sorted.length - 1, Math.floor(share * sorted.length))] ?? Number.NaN;
+}

@@ -1,0 +1,107 @@
+/** The app's page as a person uses it: what the browser runs do there and what they look at. */
+import { readFile } from 'node:fs/promises';
+import type { Locator, Page } from 'playwright-core';
+import { afterAll, afterEach, beforeAll, expect } from 'vitest';
+import type { AppOptions, OpenedApp } from './chromium.ts';
+import { openApp } from './chromium.ts';
+
+/** Software drawing may take a second a picture; nothing here passes or fails by the clock. */
+export const patience = { timeout: 30_000, interval: 250 } as const;
+
+/**
+ * One browser for all tests of a file, opened on the demo basket once it has come to rest. After
+ * each test it must have said nothing and asked nothing of another machine.
+ */
+export function openedDesk(options: AppOptions): () => OpenedApp {
+  let app: OpenedApp | undefined;
+  const opened = () => {
+    if (!app) throw new Error('the app did not open');
+    return app;
+  };
+  beforeAll(async () => {
+    app = await openApp(options);
+    await rested(app.page);
+  });
+  afterEach(() => expectQuiet(opened()));
+  afterAll(() => app?.close());
+  return opened;
+}
+
+/** Nothing on the console, nothing uncaught, nothing asked of another machine. */
+export function expectQuiet(app: OpenedApp): void {
+  const { pageErrors, consoleErrors, consoleWarnings, outsideRequests } = app;
+  expect({ pageErrors, consoleErrors, consoleWarnings, outsideRequests }).toEqual({
+    pageErrors: [],
+    consoleErrors: [],
+    consoleWarnings: [],
+    outsideRequests: [],
+  });
+}
+
+/** Waits until the numbers on the page are those of the plan on the page. */
+export async function rested(page: Page): Promise<void> {
+  await page.waitForSelector('.status[data-rested=true]', { timeout: patience.timeout });
+}
+
+/** A point of the girth line, counted from the base, from 0. */
+export function girthPoint(page: Page, index: number): Locator {
+  return page.locator(`[data-handle="point-${index}"]`);
+}
+
+/** Girth of a point as its slider tells it, in the plan's unit. */
+export async function girthOf(point: Locator): Promise<number> {
+  return Number(await point.getAttribute('aria-valuenow'));
+}
+
+/** Where the middle of something is on the page, CSS pixels. */
+export async function middleOf(thing: Locator): Promise<{ x: number; y: number }> {
+  const box = await thing.boundingBox();
+  if (!box) throw new Error('it is not on the page');
+  return { x: box.x + box.width / 2, y: box.y + box.height / 2 };
+}
+
+/** Drags a thing by the mouse, in a few steps as a hand does, and lets go. */
+export async function drag(page: Page, thing: Locator, by: { dx: number; dy?: number }) {
+  const { x, y } = await middleOf(thing);
+  await page.mouse.move(x, y);
+  await page.mouse.down();
+  await page.mouse.move(x + by.dx, y + (by.dy ?? 0), { steps: 8 });
+  await page.mouse.up();
+}
+
+/** What the summary says under a name, such as `30 7/8 in` under `Belly`, without its small print. */
+export async function summaryOf(page: Page, name: string): Promise<string> {
+  const fact = page.locator('.summary-fact', { has: page.locator('dt', { hasText: name }) });
+  return fact.locator('dd').evaluate((told) => told.firstChild?.textContent ?? '');
+}
+
+/** Number of the row that the chart marks, or null. */
+export async function markedRow(page: Page): Promise<number | null> {
+  const marked = page.locator('tr.row-pointed');
+  return (await marked.count()) === 0 ? null : Number(await marked.getAttribute('data-row'));
+}
+
+/** Number of the row that the girth line marks, or null. */
+export async function rowOnGirthLine(page: Page): Promise<number | null> {
+  const marked = page.locator('.girth-pointed text');
+  return (await marked.count()) === 0 ? null : Number(await marked.textContent());
+}
+
+/** Presses a button that gives a file, and reads it. */
+export async function fileFrom(page: Page, button: string) {
+  const [download] = await Promise.all([
+    page.waitForEvent('download'),
+    page.getByRole('button', { name: button, exact: true }).click(),
+  ]);
+  const path = await download.path();
+  return { name: download.suggestedFilename(), text: await readFile(path, 'utf8') };
+}
+
+/** Chooses a file in the dialog that the Open button brings. */
+export async function open(page: Page, name: string, text: string): Promise<void> {
+  const [chooser] = await Promise.all([
+    page.waitForEvent('filechooser'),
+    page.getByRole('button', { name: 'Open', exact: true }).click(),
+  ]);
+  await chooser.setFiles({ name, mimeType: 'application/json', buffer: Buffer.from(text) });
+}

@@ -1,0 +1,33 @@
+import type { Page } from 'playwright-core';
+
+/** The stage as it is drawn now, without what lies over it; a PNG. */
+export async function stagePicture(page: Page): Promise<Buffer> {
+  return page.locator('.stage').screenshot({
+    style: '.view-buttons, .status, .findings-button { visibility: hidden }',
+  });
+}
+
+/** Share of the pixels that differ to the eye between two pictures of one size, 0 … 1. */
+export async function difference(page: Page, one: Buffer, other: Buffer): Promise<number> {
+  const pictures = [one.toString('base64'), other.toString('base64')];
+  return page.evaluate(async (texts) => {
+    const [a, b] = await Promise.all(
+      texts.map(async (text) => {
+        const bytes = Uint8Array.from(atob(text), (letter) => letter.charCodeAt(0));
+        const bitmap = await createImageBitmap(new Blob([bytes], { type: 'image/png' }));
+        const canvas = new OffscreenCanvas(bitmap.width, bitmap.height);
+        const context = canvas.getContext('2d');
+        if (!context) throw new Error('no canvas to read a picture with');
+        context.drawImage(bitmap, 0, 0);
+        return context.getImageData(0, 0, bitmap.width, bitmap.height).data;
+      }),
+    );
+    if (!a || !b || a.length !== b.length) throw new Error('two pictures of one size are needed');
+    let differing = 0;
+    for (let at = 0; at < a.length; at += 4) {
+      const steps = [0, 1, 2].map((part) => Math.abs((a[at + part] ?? 0) - (b[at + part] ?? 0)));
+      if (Math.max(...steps) > 12) differing += 1;
+    }
+    return (4 * differing) / a.length;
+  }, pictures);
+}
