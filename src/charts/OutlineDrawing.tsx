@@ -32,10 +32,10 @@ export interface OutlineDrawingProps {
 export function OutlineDrawing({ outline, row, unit, title }: OutlineDrawingProps) {
   const id = useId();
   const { left, right, bottom, top, width, height } = outline;
-  const letter = Math.max(width, height) * 0.036;
+  const letter = Math.max(width, height) * 0.042;
   const marked = outline.rows.find((one) => one.row === row);
   const size = `${formatLength(width, unit)} wide, ${formatLength(height, unit)} high`;
-  const box = [left - letter, -top - letter, width + letter * 8, height + letter * 3.6];
+  const box = [left - letter, -top - letter, width + letter * 9.5, height + letter * 3.6];
   return (
     <figure className="outline">
       <svg className="outline-drawing" viewBox={box.join(' ')} role="img" aria-labelledby={id}>

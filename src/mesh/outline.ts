@@ -39,7 +39,7 @@ export function outline(basket: Basket, view: OutlineView): Outline {
   const axis = view === 'side' ? 0 : 1;
   const flat = flatten(positions, axis);
   const loops = net.rows.map(({ nodes }) => flatLoop(positions, nodes, axis));
-  const edges = outerEdges(basket, loops);
+  const edges = outerEdges(basket, loops, wallLines(basket, flat));
   const stations = spread(edges.left[0] ?? 0, edges.right[0] ?? 0);
   const rim = loops.at(-1) ?? [];
   const rimStations = spread(edges.left.at(-2) ?? 0, edges.right.at(-2) ?? 0);
@@ -79,7 +79,11 @@ const edgeSteps = 96;
  * there, moved out to the wall's outer face (half a stake and a weaver), up to the last row's outermost
  * point.
  */
-function outerEdges({ net, plan }: Basket, loops: readonly number[][]) {
+function outerEdges(
+  { net, plan }: Basket,
+  loops: readonly number[][],
+  stakes: readonly number[][],
+) {
   const stake = net.stakes[0]?.strand.thickness ?? 0;
   const tips = loops.map(outermost);
   const faces = net.rows.map(({ band }) => stake / 2 + (plan.bands[band]?.weaver.thickness ?? 0));
@@ -90,7 +94,7 @@ function outerEdges({ net, plan }: Basket, loops: readonly number[][]) {
     const sign = side === 'left' ? -1 : 1;
     // From tip to tip and back again: what the wall does between two level rows.
     const climb = tips.flatMap((tip) => tip[side]);
-    const lines = [...loops, [...climb, ...reversed(climb)]];
+    const lines = [...loops, ...stakes, [...climb, ...reversed(climb)]];
     const top = tips.at(-1)?.[side] ?? [0, 0];
     const line: number[] = [];
     let row = 0;
@@ -115,6 +119,14 @@ function outermost(loop: readonly number[]) {
   }
   const point = (at: number) => [loop[at] ?? 0, loop[at + 1] ?? 0] as const;
   return { left: point(low), right: point(high) };
+}
+
+/** Every end from the base's edge to the last row, there and back. */
+function wallLines({ net }: Basket, flat: Float64Array): number[][] {
+  return net.ends.map(({ nodes }) => {
+    const line = Array.from(nodes).flatMap((node) => [flat[2 * node]!, flat[2 * node + 1]!]);
+    return [...line, ...reversed(line)];
+  });
 }
 
 /** Each stake's part in the base. */

@@ -13,6 +13,7 @@ import { stageColours } from './stageColours.ts';
 import type { StageTheme, StageView } from './stageView.ts';
 import { Table } from './Table.tsx';
 import { useReach } from './useReach.ts';
+import './stage.css';
 
 interface Props {
   /** The settled basket; null before the first. */
@@ -44,7 +45,6 @@ export function Stage(props: Props) {
       className="stage"
       role="img"
       aria-label={props.label ?? described(basket)}
-      style={{ position: 'relative', width: '100%', height: '100%', minHeight: 0 }}
       onDoubleClick={() => {
         setHomeComings(homeComings + 1);
         onView('quarter');
@@ -73,11 +73,7 @@ export function Stage(props: Props) {
         <LostPicture onLost={setLost} />
       </Canvas>
       {isLost && (
-        <p
-          className="stage-lost"
-          role="status"
-          style={{ position: 'absolute', inset: 'auto 1em 1em' }}
-        >
+        <p className="stage-lost" role="status">
           The graphics card has let go of the picture. It comes back by itself; your plan is safe.
         </p>
       )}

@@ -28,7 +28,7 @@ export function openedDesk(options: AppOptions): () => OpenedApp {
 }
 
 /** Nothing on the console, nothing uncaught, nothing asked of another machine. */
-export function expectQuiet(app: OpenedApp): void {
+function expectQuiet(app: OpenedApp): void {
   const { pageErrors, consoleErrors, consoleWarnings, outsideRequests } = app;
   expect({ pageErrors, consoleErrors, consoleWarnings, outsideRequests }).toEqual({
     pageErrors: [],

@@ -100,15 +100,23 @@ function netEnds({ base, ends, rows, edge, wall }: Layout): End[] {
   });
 }
 
+/**
+ * The flat rows, few in the net for many in the basket: each is as stiff as all the rows it stands for,
+ * woven of what the first row of the wall is woven of.
+ */
 function flatRows({ plan, base }: Layout, { rows }: WallRows): Net['flatRows'] {
-  // The flat rows are woven of what the first row is woven of, as far as their stiffness goes.
-  const stiffness = rows[1]?.stiffness ?? secondMoment(plan.base.stake);
-  return base.loops.map(({ nodes, girth }) => ({
-    nodes: Int32Array.from(nodes),
-    girth,
-    spacing: new Float64Array(nodes.length).fill(girth / nodes.length),
-    stiffness,
-  }));
+  const pitch = rows[1]?.pitch ?? plan.base.stake.width;
+  const single = rows[1]?.stiffness ?? secondMoment(plan.base.stake);
+  return base.loops.map(({ nodes, girth }, ring) => {
+    const below = base.loops[ring - 1]?.girth ?? 0;
+    const stands = Math.max(1, (girth - below) / (2 * Math.PI * pitch));
+    return {
+      nodes: Int32Array.from(nodes),
+      girth,
+      spacing: new Float64Array(nodes.length).fill(girth / nodes.length),
+      stiffness: single * stands,
+    };
+  });
 }
 
 function rings({ base, ends, rows, edge, wall }: Layout, nodeCount: number): Int32Array {

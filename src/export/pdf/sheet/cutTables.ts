@@ -19,7 +19,7 @@ export function cutTable(flow: Flow, { plan }: Basket, needs: Quantities): void 
   table(
     flow,
     [
-      { title: 'Done', share: 10, align: 'middle', blank: 'tick' },
+      { title: 'Done', share: 11, align: 'middle', blank: 'tick' },
       { title: 'Piece', share: 54 },
       { title: 'How many', share: 20, align: 'middle' },
       { title: 'Cut length', share: 26, bold: true },

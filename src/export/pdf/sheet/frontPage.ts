@@ -38,8 +38,9 @@ export function frontPage(flow: Flow, basket: Basket, day: string, grams: number
   facts(flow, basket, flow.left + left + 4, flow.y + 4, grams);
   flow.y += height + 3;
   flow.heading('Outlines', outlines);
-  flow.draw(...outlineFigures(basket, ruler, flow.left, flow.y, flow.width, outlines));
-  flow.y += outlines + 2;
+  const figures = outlineFigures(basket, ruler, flow.left, flow.y, flow.width, outlines);
+  flow.draw(...figures.marks);
+  flow.y += figures.height + 3;
   for (const text of notes) {
     flow.paragraph(text);
     flow.gap(1.5);

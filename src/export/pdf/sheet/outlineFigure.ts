@@ -13,7 +13,13 @@ import { dimension } from './dimension.ts';
 /** Room for dimension lines round an outline, mm. */
 const room = { left: 13, right: 4, top: 12, bottom: 12 } as const;
 
-/** Both outlines at one scale in a strip `width` × `height` from its upper left corner, mm. */
+/** Both outlines at one scale, and the height that they take, mm. */
+export interface OutlineFigures {
+  readonly marks: readonly Mark[];
+  readonly height: number;
+}
+
+/** Side and end in a strip `width` mm wide and at most `height` high, from its upper left corner. */
 export function outlineFigures(
   basket: Basket,
   ruler: Ruler,
@@ -21,7 +27,7 @@ export function outlineFigures(
   top: number,
   width: number,
   height: number,
-): Mark[] {
+): OutlineFigures {
   const [side, end] = [outline(basket, 'side'), outline(basket, 'end')];
   const own = 2 * (room.left + room.right) + 6;
   const scale = Math.min(
@@ -30,12 +36,13 @@ export function outlineFigures(
   );
   const used = scale * (side.width + end.width) + own;
   const start = left + (width - used) / 2;
-  const ground = top + height - room.bottom;
+  const ground = top + room.top + scale * Math.max(side.height, end.height);
   const second = start + room.left + scale * side.width + room.right + 6;
-  return [
+  const marks = [
     ...figure(basket, ruler, 'side', start + room.left, ground, scale),
     ...figure(basket, ruler, 'end', second + room.left, ground, scale),
   ];
+  return { marks, height: ground + room.bottom - top };
 }
 
 function figure(

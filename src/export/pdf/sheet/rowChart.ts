@@ -7,7 +7,7 @@ import type { Column } from '../page/table.ts';
 import { table } from '../page/table.ts';
 
 const columns: readonly Column[] = [
-  { title: 'Done', share: 11, align: 'middle', blank: 'tick' },
+  { title: 'Done', share: 13, align: 'middle', blank: 'tick' },
   { title: 'Row', share: 10, align: 'right', bold: true },
   { title: 'Tape girth', share: 21, align: 'right', bold: true },
   { title: 'Change', share: 18, align: 'right' },

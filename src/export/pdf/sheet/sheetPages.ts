@@ -44,9 +44,8 @@ export function sheetPages(
   flow.heading('Row chart');
   rowChart(flow, basket, rowWords(basket, needs));
 
-  flow.turnPage();
-  flow.heading('Girth line');
-  const height = Math.min(95, flow.room);
+  const height = 92;
+  flow.heading('Girth line', height);
   flow.draw(...girthFigure(basket, ruler, flow.left, flow.y, flow.width, height));
   flow.gap(height);
   flow.heading('Cut list', 40);

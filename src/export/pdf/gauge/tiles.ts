@@ -1,0 +1,101 @@
+/** A full-size drawing cut into pages, with marks to join them by. */
+
+import { margin } from '../page/flow.ts';
+import type { Mark } from '../page/mark.ts';
+import { inks, line } from '../page/mark.ts';
+import type { PaperSize } from '../page/paper.ts';
+import type { Ruler } from '../page/ruler.ts';
+import { words } from '../page/words.ts';
+import { barRoom } from './checkBars.ts';
+import { clipped } from './clip.ts';
+
+/** Something at 1:1; x, y from its upper left corner, mm. */
+export interface Drawing {
+  readonly title: string;
+  readonly width: number;
+  readonly height: number;
+  readonly marks: readonly Mark[];
+}
+
+/** One page's piece of a drawing. */
+export interface Tile {
+  readonly title: string;
+  readonly marks: readonly Mark[];
+  /** Where the drawing's upper left corner lies on the page, mm; off the page for later tiles. */
+  readonly origin: readonly [number, number];
+}
+
+/** Strip that neighbouring pages have in common, mm. */
+export const overlap = 12;
+
+/** Of a joining mark. */
+export const joinLine = { stroke: '#565f63', width: 0.2 } as const;
+
+/** The drawing on as many pages as it needs, row by row. */
+export function tiles(drawing: Drawing, ruler: Ruler, paper: PaperSize): Tile[] {
+  const left = margin.side;
+  const top = barRoom + 12;
+  const width = paper.width - 2 * margin.side;
+  const height = paper.height - top - margin.bottom;
+  const across = tilesOver(drawing.width, width);
+  const down = tilesOver(drawing.height, height);
+  const list: Tile[] = [];
+  for (let row = 0; row < down; row += 1) {
+    for (let column = 0; column < across; column += 1) {
+      const origin = [left - column * (width - overlap), top - row * (height - overlap)] as const;
+      const name = across * down > 1 ? `, piece ${letter(column)}${row + 1}` : '';
+      const frame = [left, top, width, height] as const;
+      const edges = {
+        east: column + 1 < across,
+        west: column > 0,
+        south: row + 1 < down,
+        north: row > 0,
+      };
+      list.push({
+        title: `${drawing.title}${name}${across * down > 1 ? ` of ${across} × ${down}` : ''}`,
+        origin,
+        marks: [
+          ...clipped(drawing.marks, origin, frame),
+          ...joins(ruler, frame, edges, column, row),
+        ],
+      });
+    }
+  }
+  return list;
+}
+
+function tilesOver(length: number, page: number): number {
+  return length <= page ? 1 : Math.ceil((length - overlap) / (page - overlap));
+}
+
+function letter(column: number): string {
+  return String.fromCharCode(65 + (column % 26));
+}
+
+/** Crosses in the middle of each overlap, a third and two thirds along, the same on both pages. */
+function joins(
+  ruler: Ruler,
+  [left, top, width, height]: readonly [number, number, number, number],
+  edges: Readonly<Record<'east' | 'west' | 'south' | 'north', boolean>>,
+  column: number,
+  row: number,
+): Mark[] {
+  const marks: Mark[] = [];
+  const cross = (x: number, y: number, text: string) => {
+    marks.push(
+      line([x - 4, y, x + 4, y], joinLine),
+      line([x, y - 4, x, y + 4], joinLine),
+      words(ruler, text, x + 1, y - 1, { size: 7, ink: inks.soft }),
+    );
+  };
+  const half = overlap / 2;
+  for (const third of [1, 2]) {
+    const y = top + (third * height) / 3;
+    const x = left + (third * width) / 3;
+    if (edges.east) cross(left + width - half, y, `${letter(column)}${row + 1}·${third}`);
+    if (edges.west) cross(left + half, y, `${letter(column - 1)}${row + 1}·${third}`);
+    if (edges.south) cross(x, top + height - half, `${row + 1}${letter(column)}·${third}`);
+    if (edges.north) cross(x, top + half, `${row}${letter(column)}·${third}`);
+  }
+  return marks;
+}
