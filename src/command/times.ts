@@ -1,14 +1,17 @@
 /** How long a plan takes, in medians over some runs. */
 import { basketMesh } from '../mesh/basketMesh.ts';
-import { prepare, shapeMemory } from '../model/settle/settlePlan.ts';
-import { settleBasket } from '../model/settleBasket.ts';
+import { prepare, settlePlan, shapeMemory } from '../model/settle/settlePlan.ts';
+import { readSettled } from '../model/settleBasket.ts';
 import { endCount, rowCount } from '../plan/counts.ts';
 import type { Plan } from '../plan/schema.ts';
 
 export interface Times {
+  /** From plan to settled net, from the start shape. */
   readonly settleColdMs: number;
-  /** After the middle point of the girth line moved by 1 % of its girth, from the last shape. */
+  /** The same after the middle point of the girth line moved by 1 % of its girth, from the last shape. */
   readonly settleWarmMs: number;
+  /** Rows, stakes, summary and findings read off the settled net. */
+  readonly readMs: number;
   readonly meshMs: number;
   readonly runs: number;
   readonly ends: number;
@@ -17,19 +20,23 @@ export interface Times {
 
 /** Times of `plan`, in milliseconds to the hundredth. */
 export function times(plan: Plan, runs = 20): Times {
-  const cold = Array.from({ length: runs }, () => timed(() => settleBasket(plan)));
+  const cold = Array.from({ length: runs }, () => timed(() => settlePlan(plan)));
   const memory = shapeMemory();
-  const basket = settleBasket(plan, memory);
+  settlePlan(plan, memory);
   const warm = Array.from({ length: runs }, (_, run) => {
-    const moved = withMovedPoint(plan, run % 2 === 0 ? 1.01 : 0.99);
+    const moved = run % 2 === 0 ? withMovedPoint(plan, 1.01) : plan;
     // As in the app's worker: the factor for the next edit is made while nothing else is asked.
     prepare(memory);
-    return timed(() => settleBasket(moved, memory));
+    return timed(() => settlePlan(moved, memory));
   });
+  const settled = settlePlan(plan);
+  const read = Array.from({ length: runs }, () => timed(() => readSettled(plan, settled)));
+  const basket = readSettled(plan, settled);
   const mesh = Array.from({ length: runs }, () => timed(() => basketMesh(basket)));
   return {
     settleColdMs: median(cold),
     settleWarmMs: median(warm),
+    readMs: median(read),
     meshMs: median(mesh),
     runs,
     ends: endCount(plan),

@@ -12,7 +12,11 @@ import { settlePlan } from './settle/settlePlan.ts';
  * in it; without one it starts cold, and the same plan gives the same numbers to the last bit.
  */
 export function settleBasket(plan: Plan, memory?: ShapeMemory): Basket {
-  const { work, outcome } = settlePlan(plan, memory);
+  return readSettled(plan, settlePlan(plan, memory));
+}
+
+/** Reads a settled net off and finds what should be said of it. */
+export function readSettled(plan: Plan, { work, outcome }: Settled): Basket {
   const reading = readBasket(plan, work.net, work.x, settlingOf(work, outcome));
   return { ...reading, findings: findings(reading) };
 }

@@ -1,4 +1,4 @@
-import { rowCount } from '../../plan/counts.ts';
+import { rowCount, rowPitch } from '../../plan/counts.ts';
 import type { Plan } from '../../plan/schema.ts';
 import { layOutBase, sharesPlace } from '../base/base.ts';
 import type { BasePart } from '../base/basePart.ts';
@@ -20,6 +20,8 @@ export interface Layout {
   readonly base: BasePart;
   readonly ends: readonly PlacedEnd[];
   readonly rows: number;
+  /** Pitch of each row, mm; 0 for row 0. */
+  readonly pitch: Float64Array;
   /** Node of a place on the base's edge. */
   readonly edge: (place: number) => number;
   /** Node of end e at row k ≥ 1. */
@@ -58,9 +60,7 @@ export function basketNet(plan: Plan, girths: ArrayLike<number>): Net {
       length: Float64Array.from(base.ties, ({ length }) => length),
     },
     heldWidths: heldWidths(layout, wall.rows),
-    fixed: Uint8Array.from({ length: nodeCount }, (_, node) =>
-      base.rigid && node < base.inner + base.places.length ? 1 : 0,
-    ),
+    fixed: new Uint8Array(nodeCount).fill(base.rigid ? 1 : 0, 0, base.inner + base.places.length),
     anchors: Int32Array.from(base.anchors),
     lift: base.lift,
     frame: base.frame,
@@ -76,18 +76,30 @@ function layOut(plan: Plan): Layout {
     base,
     ends,
     rows: rowCount(plan),
+    pitch: pitches(plan),
     edge: (place) => inner + place,
     wall: (k, e) => inner + places.length + (k - 1) * ends.length + e,
   };
+}
+
+function pitches(plan: Plan): Float64Array {
+  const pitch = [0];
+  let row = 1;
+  for (const { rows } of plan.bands) {
+    const own = rowPitch(plan, row);
+    for (let k = 0; k < rows; k++) pitch.push(own);
+    row += rows;
+  }
+  return Float64Array.from(pitch);
 }
 
 function netEnds({ base, ends, rows, edge, wall }: Layout): End[] {
   const second = base.strands.length;
   return ends.map((end, e): End => {
     const place = base.places[end.place]!;
-    const nodes = Int32Array.from({ length: rows + 1 }, (_, k) =>
-      k === 0 ? edge(end.place) : wall(k, e),
-    );
+    const nodes = new Int32Array(rows + 1);
+    nodes[0] = edge(end.place);
+    for (let k = 1; k <= rows; k++) nodes[k] = wall(k, e);
     const side = (step: number) =>
       base.places[ends[(e + step + ends.length) % ends.length]!.place]?.side;
     return {

@@ -47,19 +47,23 @@ export function rowSpacing(
   const budget = girth - cornerLength;
   const held = row <= corners.rows;
   let inCorners = 0;
-  base.chord.forEach((chord, j) => {
-    if (base.corner[j]) inCorners += chord;
-  });
-  const whole = base.chord.reduce((sum, chord) => sum + chord, 0);
+  let whole = 0;
+  for (let j = 0; j < ends; j++) {
+    whole += base.chord[j]!;
+    if (base.corner[j]) inCorners += base.chord[j]!;
+  }
   const gained = corners.kind === 'fanned' ? Math.max(0, budget - whole) : 0;
   const sideScale = Math.max(0.05, (budget - inCorners - gained) / (whole - inCorners));
-  const spacing = base.chord.map((chord, j) => {
-    const own = base.corner[j] ? chord + gained / 4 : chord * sideScale;
-    return sharp * own + ((1 - sharp) * budget) / ends;
-  });
-  partPair(spacing, base.pair, wall);
   const pinned = corners.kind === 'pinned' && held;
-  const grip = Float64Array.from(base.corner, (isCorner) => (isCorner && pinned ? pinGrip : 1));
+  const spacing = new Float64Array(ends);
+  const grip = new Float64Array(ends).fill(1);
+  for (let j = 0; j < ends; j++) {
+    const chord = base.chord[j]!;
+    const own = base.corner[j] ? chord + gained / 4 : chord * sideScale;
+    spacing[j] = sharp * own + ((1 - sharp) * budget) / ends;
+    if (base.corner[j] && pinned) grip[j] = pinGrip;
+  }
+  partPair(spacing, base.pair, wall);
   return { spacing, grip, cornerLength };
 }
 

@@ -43,12 +43,12 @@ export function wallRows(layout: Layout, girths: ArrayLike<number>): WallRows {
   let woven = 0;
   let free = 0;
   for (let k = 1; k <= R; k++) {
-    const pitch = rowPitch(plan, k);
-    const { weaver, weave } = bandOfRow(plan, k);
+    const pitch = layout.pitch[k]!;
+    const { weaver, weave } = plan.bands[bands[k - 1]!]!;
     const girth = girths[k] ?? 0;
     if (k <= corners.rows) free = woven + pitch;
     rows.push({
-      nodes: Int32Array.from(ends, (_, e) => wall(k, e)),
+      nodes: consecutive(wall(k, 0), ends.length),
       girth,
       pitch,
       stiffness: secondMoment(weaver) * (weave === 'twined' ? 2 : 1),
@@ -59,6 +59,12 @@ export function wallRows(layout: Layout, girths: ArrayLike<number>): WallRows {
     woven += pitch;
   }
   return { rows, outline, rounding: roundingLength(plan, spacing.girth, ends.length, R, 2) };
+}
+
+function consecutive(from: number, count: number): Int32Array {
+  const nodes = new Int32Array(count);
+  for (let i = 0; i < count; i++) nodes[i] = from + i;
+  return nodes;
 }
 
 /** Straight distance from each place on the edge to the next. */
@@ -74,10 +80,14 @@ function cornerHold(base: BaseSpacing, { hold, holdRows }: Corners, row: number)
   const falling = holdRows > 1 ? hold * Math.max(0, 1 - (row - 1) / (holdRows - 1)) : 0;
   const share = holdRows === 1 && row === 1 ? hold : falling;
   const ends = base.chord.length;
-  return Float64Array.from(base.corner, (isCorner, j) => {
-    const before = base.corner[(j + ends - 1) % ends];
-    return isCorner || before ? (share * Math.PI) / 4 : 0;
+  const turn = new Float64Array(ends);
+  if (share === 0) return turn;
+  base.corner.forEach((isCorner, j) => {
+    if (!isCorner) return;
+    turn[j] = (share * Math.PI) / 4;
+    turn[(j + 1) % ends] = (share * Math.PI) / 4;
   });
+  return turn;
 }
 
 function baseSpacing({ plan, base, ends, rows }: Layout, outline: Float64Array): BaseSpacing {

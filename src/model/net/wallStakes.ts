@@ -1,4 +1,3 @@
-import { rowPitch } from '../../plan/counts.ts';
 import type { BaseStrand } from '../base/basePart.ts';
 import { secondMoment } from '../strand/section.ts';
 import type { Layout } from './basketNet.ts';
@@ -44,7 +43,7 @@ export function wallStakes(layout: Layout): Stake[] {
 
 /** One chain: down the wall at the first place, along the base, up the wall at the second. */
 function chain(layout: Layout, strand: BaseStrand, carried: readonly number[]): Stake {
-  const { plan, rows: R, edge: edgeNode, wall, ends } = layout;
+  const { plan, rows: R, pitch, edge: edgeNode, wall, ends } = layout;
   const carries = [carried[0] ?? -1, carried[1] ?? -1] as const;
   const up = (end: number) => Array.from({ length: R }, (_, k) => wall(k + 1, end));
   const [near, far] = strand.places;
@@ -66,8 +65,7 @@ function chain(layout: Layout, strand: BaseStrand, carried: readonly number[]): 
   stiffness[nodes.length - 1] = 0;
   const natural = new Float64Array(nodes.length);
   natural.fill(strand.natural, edge[0] + 1, far < 0 ? nodes.length : edge[1]);
-  const pitch = (k: number) => (k < 1 ? 0 : rowPitch(plan, k));
-  const steps = Array.from({ length: R }, (_, k) => (pitch(k) + pitch(k + 1)) / 2);
+  const steps = Array.from({ length: R }, (_, k) => (pitch[k]! + pitch[k + 1]!) / 2);
   return {
     part: strand.part,
     index: strand.index,

@@ -26,6 +26,9 @@ export interface Settled {
   readonly outcome: Outcome;
 }
 
+/** Limits while a value is dragged: to 0.05 mm or so. At rest the plan is settled anew from the start. */
+const dragLimits: Limits = { ...usualLimits, move: 6e-4, segment: 1e-3, loop: 1e-4 };
+
 /** Rough limits for a shape that is only a start for the next one. */
 const roughLimits: Limits = {
   iterations: 120,
@@ -37,7 +40,8 @@ const roughLimits: Limits = {
 
 /**
  * Settles the basket of `plan`. Without a memory, or when the plan has other stakes or rows than the
- * last, from the start shape; else from the last shape, with its tensions and its factor.
+ * last, from the start shape; else from the last shape, with its tensions and its factor, and to the
+ * looser limits of a drag.
  */
 export function settlePlan(
   plan: Plan,
@@ -47,9 +51,7 @@ export function settlePlan(
   const net = basketNet(plan, girthLine(plan));
   const last = memory.work;
   const warm = last !== null && sameTopology(last.net, net) ? last : null;
-  const settled = warm
-    ? settleOn(warm, memory.plan, plan, net, limits)
-    : settleCold(plan, net, limits);
+  const settled = warm ? settleOn(warm, memory.plan, plan, net) : settleCold(plan, net, limits);
   // A warm start that went astray is settled again from the start shape.
   const result = warm && !settled.outcome.converged ? settleCold(plan, net, limits) : settled;
   const { work: done, outcome } = result;
@@ -68,13 +70,7 @@ export function prepare({ work: last }: ShapeMemory): void {
   if (last && !last.factored) factorHere(last);
 }
 
-function settleOn(
-  last: Work,
-  before: Plan | null,
-  plan: Plan,
-  net: Work['net'],
-  limits: Limits,
-): Settled {
+function settleOn(last: Work, before: Plan | null, plan: Plan, net: Work['net']): Settled {
   const next = renewed(last, net, plan.set.stakes);
   // A kept factor serves while only girths have changed; other edits change the stiffness itself.
   if (
@@ -85,7 +81,7 @@ function settleOn(
   ) {
     next.factored = false;
   }
-  return { work: next, outcome: settle(next, limits) };
+  return { work: next, outcome: settle(next, dragLimits) };
 }
 
 /**

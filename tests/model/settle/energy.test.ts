@@ -4,8 +4,8 @@ import { gather, pick, unfold } from '../../../src/model/settle/fold.ts';
 import { turnFrames } from '../../../src/model/settle/frames.ts';
 import type { Work } from '../../../src/model/settle/work.ts';
 import { work } from '../../../src/model/settle/work.ts';
-import type { Plan } from '../../../src/plan/schema.ts';
 import { demos } from '../../../src/plan/demo/demos.ts';
+import type { Plan } from '../../../src/plan/schema.ts';
 import { netOf } from '../readings.ts';
 import { belliedPlan, matPlan } from './shapes.ts';
 
@@ -34,7 +34,7 @@ function shaken(plan: Plan, planes: 'all' | 'none', next: () => number): Work {
   return own;
 }
 
-/** Worst disagreement of the gradient with central differences, relative to the largest part of it. */
+/** Worst relative disagreement of the gradient with central differences, over parts chosen at random. */
 function disagreement(own: Work, next: () => number): number {
   const { elements, tensions, frames, folded, lead, x, out } = own;
   const energy = () => {
@@ -55,8 +55,8 @@ function disagreement(own: Work, next: () => number): number {
     const behind = energy();
     lead[i] = here;
     const slope = (ahead - behind) / (2 * step);
-    const own = gradient[i] ?? Number.NaN;
-    worst = Math.max(worst, Math.abs(slope - own) / (Math.abs(own) + 1e-2));
+    const told = gradient[i] ?? Number.NaN;
+    worst = Math.max(worst, Math.abs(slope - told) / (Math.abs(told) + 1e-2));
   }
   return worst;
 }

@@ -91,7 +91,10 @@ export function matPlan(changes: MatChanges = {}): Plan {
     girthLine: { points: [{ row: 1, girth: 1000 }] },
   } as PlanDocument;
   const girth = girthLine(planOf(document))[0] ?? Number.NaN;
-  const points = (changes.girths ?? [[1, 1]]).map(([row, share]) => ({ row, girth: share * girth }));
+  const points = (changes.girths ?? [[1, 1]]).map(([row, share]) => ({
+    row,
+    girth: share * girth,
+  }));
   return planOf({ ...document, girthLine: { points } });
 }
 

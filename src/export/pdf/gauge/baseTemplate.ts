@@ -2,7 +2,7 @@
 import type { Basket } from '../../../model/basket.ts';
 import { formatLength } from '../../../plan/units.ts';
 import type { Mark } from '../page/mark.ts';
-import { inks, line } from '../page/mark.ts';
+import { box, inks, line } from '../page/mark.ts';
 import type { Ruler } from '../page/ruler.ts';
 import { words } from '../page/words.ts';
 import type { Drawing } from './tiles.ts';
@@ -11,6 +11,8 @@ import type { Drawing } from './tiles.ts';
 export const baseLine = { stroke: '#000000', width: 0.35 } as const;
 /** Of the two edges of a stake. */
 export const stakeLine = { stroke: '#1f4e5f', width: 0.12 } as const;
+
+const diagonalLine = { stroke: inks.line, width: 0.2, dash: [4, 2] };
 
 /** How far the stakes are drawn beyond the base's edge, mm. */
 const beyond = 10;
@@ -41,9 +43,11 @@ export function baseTemplate({ net, plan, summary }: Basket, ruler: Ruler): Draw
     ...stakes.flatMap(({ path, width: wide }) =>
       [-1, 1].map((side) => line(placed(beside(path, (side * wide) / 2)), stakeLine)),
     ),
+    ...diagonals(outline).map((path) => line(placed(path), diagonalLine)),
     line(placed(outline), { closed: true, ...baseLine }),
     line([-left - 6, -top, -left + 6, -top], { stroke: inks.warn, width: 0.25 }),
     line([-left, -top - 6, -left, -top + 6], { stroke: inks.warn, width: 0.25 }),
+    box([-left - 45, -top - 12, 90, 5], { stroke: null, fill: inks.white }),
     words(
       ruler,
       `${text(summary.baseLength)} × ${text(summary.baseWidth)}, girth ${text(summary.baseGirth)}`,
@@ -67,6 +71,15 @@ function corners(edge: readonly Point[]): Point[] {
     [east, north],
     [east, south],
     [west, south],
+  ];
+}
+
+/** From corner to corner, where the outline has four of them. */
+function diagonals([a, b, c, d, ...more]: readonly Point[]): (readonly Point[])[] {
+  if (!a || !b || !c || !d || more.length > 0) return [];
+  return [
+    [a, c],
+    [b, d],
   ];
 }
 

@@ -3,7 +3,10 @@ import type { LineMark, Mark } from '../page/mark.ts';
 
 type Frame = readonly [left: number, top: number, width: number, height: number];
 
-/** `marks` moved by `origin` and cut at the frame; texts are kept where they begin inside it. */
+/**
+ * `marks` moved by `origin` and cut at the frame; texts are kept where they begin inside it. What is
+ * cut loses its fill.
+ */
 export function clipped(
   marks: readonly Mark[],
   [dx, dy]: readonly [number, number],
@@ -15,6 +18,10 @@ export function clipped(
       return isInside(x, y, frame) ? [{ ...mark, x, y }] : [];
     }
     const moved = mark.points.map((value, at) => value + (at % 2 === 0 ? dx : dy));
+    const isWhole = moved.every(
+      (value, at) => at % 2 === 1 || isInside(value, moved[at + 1] ?? 0, frame),
+    );
+    if (isWhole) return [{ ...mark, points: moved }];
     return pieces(moved, mark.closed, frame).map(
       (points): LineMark => ({ ...mark, points, closed: false, fill: null }),
     );

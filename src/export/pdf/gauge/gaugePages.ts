@@ -54,8 +54,7 @@ export function gaugePages(basket: Basket, ruler: Ruler, paper: Paper, day: stri
   }));
 }
 
-const halfNote =
-  'Cut along the black line; use the right-hand piece. Join pieces by their crosses.';
+const halfNote = 'Cut the card out along the black line. Join pieces by their crosses.';
 
 /** Pieces of the tape strip below one another. */
 function stripLeaves(

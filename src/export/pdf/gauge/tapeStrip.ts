@@ -1,5 +1,7 @@
 /** A strip to cut out and wrap round: a mark at every row's girth. */
 import type { Basket } from '../../../model/basket.ts';
+import type { Unit } from '../../../plan/schema.ts';
+import { unitLength } from '../../../plan/units.ts';
 import type { Mark } from '../page/mark.ts';
 import { box, inks, line } from '../page/mark.ts';
 import type { Ruler } from '../page/ruler.ts';
@@ -26,11 +28,12 @@ export interface StripPiece {
 }
 
 /** The strip in pieces of at most `width` mm, each with a tab of `glue` mm under the next. */
-export function tapeStrip({ rows }: Basket, ruler: Ruler, width: number): StripPiece[] {
+export function tapeStrip({ plan, rows }: Basket, ruler: Ruler, width: number): StripPiece[] {
   const whole = Math.max(...rows.map(({ tapeGirth }) => tapeGirth)) + spare;
   const step = width - glue;
   const count = Math.ceil(whole / step);
   const labels = labelled(rows, ruler);
+  const { unit } = plan.display;
   return Array.from({ length: count }, (_, at): StripPiece => {
     const from = at * step;
     const length = Math.min(step, whole - from);
@@ -42,7 +45,7 @@ export function tapeStrip({ rows }: Basket, ruler: Ruler, width: number): StripP
     if (at === 0) {
       marks.push(
         line([0, 0, 0, stripHeight], zeroLine),
-        words(ruler, '0: the other end meets here', 2, 4, { size: 7 }),
+        words(ruler, '0: the row’s mark meets this end', 2, 8, { size: 7 }),
       );
     }
     if (!isLast) {
@@ -56,17 +59,35 @@ export function tapeStrip({ rows }: Basket, ruler: Ruler, width: number): StripP
         }),
       );
     }
+    marks.push(...scale(ruler, unit, from, length));
+    const numbers: Mark[] = [];
     for (const { girth, text, level } of labels) {
       const x = girth - from;
       if (x < 0 || x >= length) continue;
-      const top = 2 + level * lane;
-      marks.push(
-        line([x, top, x, stripHeight], girthLine),
+      const top = 3 + level * lane;
+      const wide = ruler.width(text, 6.5, true);
+      marks.push(line([x, top, x, stripHeight], girthLine));
+      numbers.push(
+        box([x + 0.2, top, wide + 0.6, 2.6], { stroke: null, fill: inks.white }),
         words(ruler, text, x + 0.5, top + 2.4, { size: 6.5, bold: true }),
       );
     }
-    return { from, length, marks };
+    return { from, length, marks: [...marks, ...numbers] };
   });
+}
+
+/** Whole inches or centimetres along the upper edge, as on a tape. */
+function scale(ruler: Ruler, unit: Unit, from: number, length: number): Mark[] {
+  const step = unit === 'in' ? unitLength.in : unitLength.cm;
+  const every = unit === 'in' ? 1 : 5;
+  const marks: Mark[] = [];
+  for (let at = Math.max(1, Math.ceil(from / step)); at * step < from + length; at += 1) {
+    const x = at * step - from;
+    const isTold = at % every === 0;
+    marks.push(line([x, 0, x, isTold ? 2.4 : 1.4], { stroke: inks.soft, width: 0.15 }));
+    if (isTold) marks.push(words(ruler, `${at}`, x + 0.4, 2.3, { size: 5.5, ink: inks.soft }));
+  }
+  return marks;
 }
 
 interface Label {

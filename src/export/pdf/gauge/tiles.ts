@@ -32,11 +32,14 @@ export const overlap = 12;
 export const joinLine = { stroke: '#565f63', width: 0.2 } as const;
 
 /** The drawing on as many pages as it needs, row by row. */
-export function tiles(drawing: Drawing, ruler: Ruler, paper: PaperSize): Tile[] {
+export function tiles(upright: Drawing, ruler: Ruler, paper: PaperSize): Tile[] {
   const left = margin.side;
   const top = barRoom + 12;
   const width = paper.width - 2 * margin.side;
   const height = paper.height - top - margin.bottom;
+  const pages = (one: Drawing) => tilesOver(one.width, width) * tilesOver(one.height, height);
+  const lying = turned(upright);
+  const drawing = pages(lying) < pages(upright) ? lying : upright;
   const across = tilesOver(drawing.width, width);
   const down = tilesOver(drawing.height, height);
   const list: Tile[] = [];
@@ -45,6 +48,10 @@ export function tiles(drawing: Drawing, ruler: Ruler, paper: PaperSize): Tile[] 
       const origin = [left - column * (width - overlap), top - row * (height - overlap)] as const;
       const name = across * down > 1 ? `, piece ${letter(column)}${row + 1}` : '';
       const frame = [left, top, width, height] as const;
+      const used = [
+        Math.min(width, drawing.width + origin[0] - left),
+        Math.min(height, drawing.height + origin[1] - top),
+      ] as const;
       const edges = {
         east: column + 1 < across,
         west: column > 0,
@@ -56,12 +63,30 @@ export function tiles(drawing: Drawing, ruler: Ruler, paper: PaperSize): Tile[] 
         origin,
         marks: [
           ...clipped(drawing.marks, origin, frame),
-          ...joins(ruler, frame, edges, column, row),
+          ...joins(ruler, frame, used, edges, column, row),
         ],
       });
     }
   }
   return list;
+}
+
+/** The drawing a quarter turn counter-clockwise. */
+function turned({ title, width, height, marks }: Drawing): Drawing {
+  return {
+    title,
+    width: height,
+    height: width,
+    marks: marks.map((mark): Mark => {
+      if (mark.kind === 'text') {
+        return { ...mark, x: mark.y, y: width - mark.x, turn: mark.turn + 90 };
+      }
+      const points = mark.points.map((_, at) =>
+        at % 2 === 0 ? (mark.points[at + 1] ?? 0) : width - (mark.points[at - 1] ?? 0),
+      );
+      return { ...mark, points };
+    }),
+  };
 }
 
 function tilesOver(length: number, page: number): number {
@@ -76,6 +101,7 @@ function letter(column: number): string {
 function joins(
   ruler: Ruler,
   [left, top, width, height]: readonly [number, number, number, number],
+  used: readonly [number, number],
   edges: Readonly<Record<'east' | 'west' | 'south' | 'north', boolean>>,
   column: number,
   row: number,
@@ -90,8 +116,8 @@ function joins(
   };
   const half = overlap / 2;
   for (const third of [1, 2]) {
-    const y = top + (third * height) / 3;
-    const x = left + (third * width) / 3;
+    const y = top + (third * used[1]) / 3;
+    const x = left + (third * used[0]) / 3;
     if (edges.east) cross(left + width - half, y, `${letter(column)}${row + 1}·${third}`);
     if (edges.west) cross(left + half, y, `${letter(column - 1)}${row + 1}·${third}`);
     if (edges.south) cross(x, top + height - half, `${row + 1}${letter(column)}·${third}`);
