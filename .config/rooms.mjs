@@ -32,7 +32,8 @@ export const rooms = {
   charts: { rooms: ['plan', 'form'], typesOf: ['model'], packages: ['react'] },
   views: {
     rooms: ['plan', 'model', 'mesh', 'export', 'work', 'keep', 'scene', 'form', 'panel', 'charts'],
-    packages: ['react'],
+    // the sheet's fonts are fetched by their address when something is printed
+    packages: ['react', 'dejavu-fonts-ttf'],
   },
   command: { rooms: ['plan', 'model', 'mesh', 'export'], packages: ['node:'] },
   [entrance]: {

@@ -1,5 +1,7 @@
 /** What the headless command is told on its line. */
 import { parseArgs } from 'node:util';
+import type { Paper } from '../export/pdf/page/paper.ts';
+import { papers } from '../export/pdf/page/paper.ts';
 
 export interface Options {
   /** Path of the design file. */
@@ -8,6 +10,12 @@ export interface Options {
   readonly out: string | undefined;
   readonly json: boolean;
   readonly time: boolean;
+  /** Paper of the PDFs; undefined goes by the plan's unit. */
+  readonly paper: Paper | undefined;
+  /** Baskets that the materials are for. */
+  readonly baskets: number;
+  /** Day written on the PDFs; undefined is today. */
+  readonly date: Date | undefined;
 }
 
 /** The options, a wish for help, or what is wrong with them. */
@@ -18,12 +26,17 @@ export type OptionsReading =
 
 export const usage = `Settles a basket plan and writes its chart, without a browser.
 
-  npm run --silent sheet -- FILE --out DIR   writes rows.csv and shape.json to DIR
+  npm run --silent sheet -- FILE --out DIR   writes rows.csv, shape.json, sheet.pdf and
+                                             gauges.pdf to DIR
   npm run --silent sheet -- FILE --json      prints shape.json and nothing else
   npm run --silent sheet -- FILE --time      prints times as JSON, medians in ms
   npm run --silent sheet -- --help           prints this
 
-FILE is a design document, NAME.girthline.json. --out goes with --json or --time.
+FILE is a design document, NAME.girthline.json. --out goes with --json or --time. With --out:
+  --paper a4|letter    paper of the PDFs; letter for a plan in inches, else a4
+  --baskets N          baskets of a class that the sheet's materials are for, 1 to 200
+  --date YYYY-MM-DD    day written on the PDFs; today
+
 Ends with 0 when done; 2 for a plan that is refused or a line it cannot read, and then
 nothing is written; 1 when a file could not be written or the plan could not be settled.
 `;
@@ -38,7 +51,9 @@ export function readOptions(words: readonly string[]): OptionsReading {
   const { out, json, time } = values;
   const message = wrong(file, more, out, json, time);
   if (message || file === undefined) return { kind: 'wrong', message: message ?? '' };
-  return { kind: 'options', options: { file, out, json, time } };
+  const print = printOptions(values);
+  if (typeof print === 'string') return { kind: 'wrong', message: print };
+  return { kind: 'options', options: { file, out, json, time, ...print } };
 }
 
 function parsedWords(words: readonly string[]) {
@@ -50,12 +65,45 @@ function parsedWords(words: readonly string[]) {
         out: { type: 'string' },
         json: { type: 'boolean', default: false },
         time: { type: 'boolean', default: false },
+        paper: { type: 'string' },
+        baskets: { type: 'string', default: '1' },
+        date: { type: 'string' },
         help: { type: 'boolean', short: 'h', default: false },
       },
     });
   } catch (error) {
     return error instanceof Error ? error.message : String(error);
   }
+}
+
+/** What is said of the PDFs, or what is wrong with it. */
+function printOptions({
+  paper,
+  baskets,
+  date,
+}: {
+  readonly paper?: string | undefined;
+  readonly baskets: string;
+  readonly date?: string | undefined;
+}): Pick<Options, 'paper' | 'baskets' | 'date'> | string {
+  const chosen = papers.find((one) => one === paper?.toLowerCase());
+  if (paper !== undefined && !chosen) {
+    return `--paper: found "${paper}", allowed is ${papers.join(' or ')}`;
+  }
+  const count = Number(baskets);
+  if (!(Number.isInteger(count) && count >= 1 && count <= 200)) {
+    return `--baskets: found "${baskets}", allowed is a whole number from 1 to 200`;
+  }
+  const day = date === undefined ? undefined : dayOf(date);
+  if (day === null) return `--date: found "${date}", allowed is a day as YYYY-MM-DD`;
+  return { paper: chosen, baskets: count, date: day };
+}
+
+/** The day at its beginning here, or null if there is no such day. */
+function dayOf(text: string): Date | null {
+  const [, year, month, day] = /^(\d{4})-(\d{2})-(\d{2})$/.exec(text) ?? [];
+  const date = new Date(Number(year), Number(month) - 1, Number(day));
+  return date.getMonth() === Number(month) - 1 && date.getDate() === Number(day) ? date : null;
 }
 
 function wrong(

@@ -13,9 +13,9 @@ const done = 0;
 const failed = 1;
 const refused = 2;
 
-process.exitCode = run(process.argv.slice(2));
+process.exitCode = await run(process.argv.slice(2));
 
-function run(words: readonly string[]): number {
+async function run(words: readonly string[]): Promise<number> {
   const reading = readOptions(words);
   if (reading.kind === 'help') {
     process.stdout.write(usage);
@@ -31,7 +31,7 @@ function run(words: readonly string[]): number {
     return refused;
   }
   try {
-    sheet(design.plan, reading.options);
+    await sheet(design.plan, reading.options);
     return done;
   } catch (error) {
     const why = error instanceof Error ? error.message : String(error);
@@ -40,10 +40,19 @@ function run(words: readonly string[]): number {
   }
 }
 
-function sheet(plan: Plan, { out, json, time }: Options): void {
+async function sheet(plan: Plan, options: Options): Promise<void> {
+  const { out, json, time } = options;
   const basket = settleBasket(plan);
   const shape = shapeJsonText(basket);
-  if (out !== undefined) writeAll(out, { 'rows.csv': rowsCsv(basket), 'shape.json': shape });
+  if (out !== undefined) {
+    // The PDF libraries are only loaded when a PDF is asked for.
+    const { printed } = await import('./printed.ts');
+    writeAll(out, {
+      'rows.csv': rowsCsv(basket),
+      'shape.json': shape,
+      ...(await printed(basket, options)),
+    });
+  }
   if (json) process.stdout.write(shape);
   if (time) process.stdout.write(`${JSON.stringify(times(plan), null, 2)}\n`);
 }

@@ -3,18 +3,21 @@ import { mkdirSync, renameSync, rmSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 
 /**
- * Writes each text to its name in `folder`, which is made where it is missing. All are written
+ * Writes each content to its name in `folder`, which is made where it is missing. All are written
  * beside their places first and then moved there. Throws if one cannot be written; then none is.
  */
-export function writeAll(folder: string, texts: Readonly<Record<string, string>>): void {
+export function writeAll(
+  folder: string,
+  contents: Readonly<Record<string, string | Uint8Array>>,
+): void {
   const made = mkdirSync(folder, { recursive: true });
-  const files = Object.entries(texts).map(([name, text]) => ({
-    text,
+  const files = Object.entries(contents).map(([name, content]) => ({
+    content,
     place: join(folder, name),
     beside: join(folder, `.${name}.${process.pid}.part`),
   }));
   try {
-    for (const { beside, text } of files) writeFileSync(beside, text, { flush: true });
+    for (const { beside, content } of files) writeFileSync(beside, content, { flush: true });
     for (const { beside, place } of files) renameSync(beside, place);
   } catch (error) {
     for (const { beside } of files) rmSync(beside, { force: true });

@@ -13,7 +13,7 @@ import { ovalSchema } from './ovalBase.ts';
 import { strandSchema } from './strand.ts';
 import { wheelSchema } from './wheelBase.ts';
 
-const baseKinds = ['mat'] as const;
+export const baseKinds = ['mat', 'wheel', 'oval', 'board'] as const;
 export const cornerKinds = ['pinned', 'square', 'fanned'] as const;
 
 const { stakes, rows, gap, cornerHold, fillers: mostFillers } = limits;

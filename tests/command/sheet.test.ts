@@ -18,7 +18,12 @@ test('--out makes the folder and writes the chart and the shape into it, and not
   using place = scratch();
   const file = place.file('plan.girthline.json', writePlan(plan));
   expect(runSheet(file, '--out', place.out)).toEqual({ status: 0, stdout: '', stderr: '' });
-  expect(readdirSync(place.out).sort()).toEqual(['rows.csv', 'shape.json']);
+  expect(readdirSync(place.out).sort()).toEqual([
+    'gauges.pdf',
+    'rows.csv',
+    'shape.json',
+    'sheet.pdf',
+  ]);
   expect(readFileSync(join(place.out, 'rows.csv'), 'utf8')).toBe(rowsCsv(basket));
   const shape = JSON.parse(readFileSync(join(place.out, 'shape.json'), 'utf8'));
   expect(shape).toEqual(JSON.parse(JSON.stringify(shapeJson(basket))));

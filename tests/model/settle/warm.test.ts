@@ -5,11 +5,11 @@ import { demos } from '../../../src/plan/demo/demos.ts';
 import type { Plan } from '../../../src/plan/schema.ts';
 import { farthest, matPlan } from './shapes.ts';
 
-/** The plan with every point of its girth line from the second on moved out by the share `by`. */
+/** The plan with every point of its girth line but the first of several moved out by the share `by`. */
 function swollen(plan: Plan, by: number): Plan {
   const points = plan.girthLine.points.map(({ row, girth }, i) => ({
     row,
-    girth: i === 0 ? girth : girth * (1 + by),
+    girth: i === 0 && plan.girthLine.points.length > 1 ? girth : girth * (1 + by),
   }));
   return { ...plan, girthLine: { ...plan.girthLine, points } };
 }

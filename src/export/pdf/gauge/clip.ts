@@ -22,6 +22,7 @@ export function clipped(
       (value, at) => at % 2 === 1 || isInside(value, moved[at + 1] ?? 0, frame),
     );
     if (isWhole) return [{ ...mark, points: moved }];
+    if (!mark.stroke) return [];
     return pieces(moved, mark.closed, frame).map(
       (points): LineMark => ({ ...mark, points, closed: false, fill: null }),
     );

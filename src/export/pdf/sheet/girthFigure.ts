@@ -29,8 +29,8 @@ export function girthFigure(
     top: top + 3,
     bottom: top + height - 11,
   };
-  const first = low - 0.12 * spread;
-  const last = low + 1.32 * spread;
+  const first = low - 0.5 * spread;
+  const last = low + 1.5 * spread;
   const x = (girth: number) =>
     plot.left + ((girth - first) / (last - first)) * (plot.right - plot.left);
   const y = (row: number) => plot.bottom - (row / count) * (plot.bottom - plot.top);
@@ -80,8 +80,9 @@ export function girthFigure(
       const since = change === null ? '' : ` (${formatChange(change, unit)} from row ${before})`;
       const label = `row ${row}: ${text}${since}`;
       const long = ruler.width(label, 7.5, false);
-      const start = cx + 2.4 + long < plot.right ? cx + 2.4 : cx - 2.4 - long;
-      const level = row === count ? cy + 4 : cy;
+      const aside = labelAside(girths, row);
+      const start = aside.left ? cx - 2.4 - long : cx + 2.4;
+      const level = cy + aside.lower;
       return [
         line([cx - 0.9, cy, cx, cy - 0.9, cx + 0.9, cy, cx, cy + 0.9], {
           closed: true,
@@ -105,4 +106,14 @@ export function girthFigure(
       turn: 90,
     }),
   ];
+}
+
+/** Where a label keeps clear of the line: to the left, and how far below the point, mm. */
+function labelAside(girths: readonly number[], row: number) {
+  const here = girths[row - 1] ?? 0;
+  const below = girths[Math.max(0, row - 3)] ?? here;
+  const above = girths[Math.min(girths.length - 1, row + 1)] ?? here;
+  if (below > here && above >= here) return { left: true, lower: 0 };
+  if (below <= here && above <= here) return { left: false, lower: 0 };
+  return above > here ? { left: false, lower: 2.6 } : { left: false, lower: -2.6 };
 }
