@@ -4,7 +4,7 @@ import type { Basket } from './basket.ts';
 import { findings } from './finding/findings.ts';
 import { readBasket } from './read/readBasket.ts';
 import { settlingOf } from './read/settling.ts';
-import type { ShapeMemory } from './settle/settlePlan.ts';
+import type { Settled, ShapeMemory } from './settle/settlePlan.ts';
 import { settlePlan } from './settle/settlePlan.ts';
 
 /**
