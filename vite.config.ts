@@ -29,6 +29,8 @@ export default defineConfig({
           environment: 'node',
           include: ['tests/**/*.test.{ts,tsx}'],
           exclude: ['tests/browser/**'],
+          // work is bounded by counts, not by the clock; a busy machine may be many times slower
+          testTimeout: 60_000,
         },
       },
       {

@@ -56,6 +56,7 @@ export const modelOrder = [
   'finding',
   'quantity',
   'replan',
+  'compare',
 ];
 
 /** Names that say nothing of what is inside, for a folder or a file. */

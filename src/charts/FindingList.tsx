@@ -1,25 +1,39 @@
+import { useId } from 'react';
 import type { Basket, Finding } from '../model/basket.ts';
 import { withLengths } from '../plan/lengthText.ts';
-import type { Unit } from '../plan/schema.ts';
+import type { Remedy } from '../plan/remedies.ts';
+import { remedies } from '../plan/remedies.ts';
+import type { Plan, Unit } from '../plan/schema.ts';
 import { rowSpans } from './rowSpans.ts';
 import { SeverityMark, severityWord } from './SeverityMark.tsx';
+import type { ChangePlan } from './useGirthEdits.ts';
 import './charts.css';
 
 export interface FindingListProps {
   readonly basket: Pick<Basket, 'plan' | 'findings'>;
   readonly onRow: (row: number | null) => void;
+  /** The present plan, which a remedy changes; the basket's own, which may be older, where left out. */
+  readonly plan?: Plan;
+  /** Default: `Findings`. */
+  readonly title?: string;
+  /** Left out where nothing can be changed: no remedies are offered. */
+  readonly onChange?: ChangePlan;
 }
+
+const none: readonly Remedy[] = [];
 
 const order = { stop: 0, warn: 1, note: 2 } as const;
 
 /** What the settled basket says about its plan, the gravest first. */
-export function FindingList({ basket, onRow }: FindingListProps) {
+export function FindingList(props: FindingListProps) {
+  const { basket, plan = basket.plan, title = 'Findings', onRow, onChange } = props;
+  const titleId = useId();
   const { unit } = basket.plan.display;
   const findings = basket.findings.toSorted((a, b) => order[a.severity] - order[b.severity]);
   return (
-    <section className="findings" aria-labelledby="findings-title">
-      <h3 className="findings-title" id="findings-title">
-        Findings
+    <section className="findings" aria-labelledby={titleId}>
+      <h3 className="findings-title" id={titleId}>
+        {title}
       </h3>
       {findings.length === 0 ? (
         <p className="findings-none">Nothing stands in the way of weaving it as planned.</p>
@@ -31,6 +45,8 @@ export function FindingList({ basket, onRow }: FindingListProps) {
               finding={finding}
               unit={unit}
               onRow={onRow}
+              remedies={onChange ? remedies(plan, finding) : none}
+              onRemedy={(remedy) => onChange?.(remedy.plan, remedy.label.toLowerCase())}
             />
           ))}
         </ul>
@@ -43,9 +59,11 @@ interface FindingItemProps {
   readonly finding: Finding;
   readonly unit: Unit;
   readonly onRow: (row: number | null) => void;
+  readonly remedies: readonly Remedy[];
+  readonly onRemedy: (remedy: Remedy) => void;
 }
 
-function FindingItem({ finding, unit, onRow }: FindingItemProps) {
+function FindingItem({ finding, unit, onRow, remedies: ways, onRemedy }: FindingItemProps) {
   const { severity, text, row, rows } = finding;
   const spans = rowSpans(row === null ? rows : [row, ...rows]);
   return (
@@ -64,6 +82,16 @@ function FindingItem({ finding, unit, onRow }: FindingItemProps) {
             onFocus={() => onRow(first)}
           >
             {first === last ? `Row ${first}` : `Rows ${first} to ${last}`}
+          </button>
+        ))}
+        {ways.map((remedy) => (
+          <button
+            key={remedy.label}
+            type="button"
+            className="finding-remedy"
+            onClick={() => onRemedy(remedy)}
+          >
+            {remedy.label}
           </button>
         ))}
       </div>

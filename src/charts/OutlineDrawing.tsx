@@ -67,7 +67,7 @@ export function OutlineDrawing({ outline, row, unit, title }: OutlineDrawingProp
 }
 
 /** SVG path of a line whose y goes up. */
-function flatPath(line: FlatLine): string {
+export function flatPath(line: FlatLine): string {
   let path = '';
   for (let at = 0; at + 1 < line.length; at += 2) {
     path += `${at === 0 ? 'M' : 'L'}${(line[at] ?? 0).toFixed(2)},${(-(line[at + 1] ?? 0)).toFixed(2)}`;

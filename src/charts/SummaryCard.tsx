@@ -1,7 +1,8 @@
 import type { ReactNode } from 'react';
 import type { Basket } from '../model/basket.ts';
 import { formatLength } from '../plan/units.ts';
-import { litres, usDryQuarts } from './capacity.ts';
+import { litres, usDryMeasure } from './capacity.ts';
+import { areaText, strandText, weightText } from './large.ts';
 import './charts.css';
 
 /** The settled basket in a few numbers. */
@@ -12,6 +13,7 @@ export function SummaryCard({ basket }: { readonly basket: Pick<Basket, 'plan' |
   const across = (one: number, other: number) =>
     `${formatLength(one, unit, { withUnit: false })} × ${length(other)}`;
   const { belly, rim } = summary;
+  const hasFeet = summary.feet > 1 && summary.footHeight > least;
   return (
     <section className="summary" aria-labelledby="summary-title">
       <h3 className="summary-title" id="summary-title">
@@ -26,12 +28,21 @@ export function SummaryCard({ basket }: { readonly basket: Pick<Basket, 'plan' |
           {length(rim.tapeGirth)}
         </Fact>
         <Fact name="Capacity" aside={`${litres(summary.capacity)} litres`}>
-          {usDryQuarts(summary.capacity)} dry qt
+          {usDryMeasure(summary.capacity)}
         </Fact>
-        <Fact name="Stands on" aside={`${length(summary.footHeight)} high`}>
-          {summary.feet === 1 ? '1 foot' : `${summary.feet} feet`}
+        <Fact name="Stands on" {...(hasFeet && { aside: `${length(summary.footHeight)} high` })}>
+          {hasFeet ? `${summary.feet} feet` : standing(summary.feet)}
         </Fact>
         <Fact name="Clear under the middle">{length(summary.centreClearance)}</Fact>
+        <Fact name="Tips at" aside="tilted, empty">
+          {Math.round(summary.tipAngle)}°
+        </Fact>
+        <Fact name="Weaver" aside={`${areaText(summary.wallArea, unit)} of wall`}>
+          {strandText(summary.weaverLength, unit)}
+        </Fact>
+        <Fact name="Weight" aside="rim and handle with it">
+          {weightText(summary.weight, unit)}
+        </Fact>
         <Fact name="Base" aside={`girth ${length(summary.baseGirth)}`}>
           {across(summary.baseLength, summary.baseWidth)}
         </Fact>
@@ -41,6 +52,13 @@ export function SummaryCard({ basket }: { readonly basket: Pick<Basket, 'plan' |
       </dl>
     </section>
   );
+}
+
+/** Feet lower than this are none, mm. */
+const least = 0.5;
+
+function standing(places: number): string {
+  return places > 1 ? `${places} places` : 'one ring, or all of it';
 }
 
 interface FactProps {

@@ -1,15 +1,23 @@
 /** How much a basket holds, in the measures of the trade. */
 
-/** A US dry quart is 67.200625 cubic inches (NIST Handbook 44, Appendix C); in mm³. */
-const dryQuart = 67.200625 * 25.4 ** 3;
+/**
+ * US dry measures: a quart is 67.200625 cubic inches, a peck 537.605 and a bushel 2150.42 (NIST Handbook 44,
+ * Appendix C); in mm³, the largest first.
+ */
+const dryMeasures = [
+  { unit: 'bu', volume: 2150.42 * 25.4 ** 3 },
+  { unit: 'pk', volume: 537.605 * 25.4 ** 3 },
+  { unit: 'dry qt', volume: 67.200625 * 25.4 ** 3 },
+] as const;
 
 const litre = 1e6;
 
-/** Capacity in mm³ as US dry quarts, to a quarter above 2 and to two decimals below. */
-export function usDryQuarts(capacity: number): string {
-  const quarts = capacity / dryQuart;
-  if (!Number.isFinite(quarts)) return '–';
-  return quarts < 2 ? quarts.toFixed(2) : `${Math.round(quarts * 4) / 4}`;
+/** Capacity in mm³ in the largest US dry measure that it fills: quarts, pecks or bushels. */
+export function usDryMeasure(capacity: number): string {
+  // A hair short of a measure is that measure.
+  const measure = dryMeasures.find(({ volume }) => capacity >= 0.995 * volume) ?? dryMeasures[2];
+  const count = capacity / measure.volume;
+  return Number.isFinite(count) ? `${inQuarters(count)} ${measure.unit}` : '–';
 }
 
 /** Capacity in mm³ as litres, to one decimal above 2 and to two below. */
@@ -17,4 +25,9 @@ export function litres(capacity: number): string {
   const volume = capacity / litre;
   if (!Number.isFinite(volume)) return '–';
   return volume.toFixed(volume < 2 ? 2 : 1);
+}
+
+/** To a quarter from 2 on, and to two decimals below. */
+function inQuarters(count: number): string {
+  return count < 2 ? `${Number(count.toFixed(2))}` : `${Math.round(count * 4) / 4}`;
 }

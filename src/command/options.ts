@@ -26,8 +26,9 @@ export type OptionsReading =
 
 export const usage = `Settles a basket plan and writes its chart, without a browser.
 
-  npm run --silent sheet -- FILE --out DIR   writes rows.csv, shape.json, sheet.pdf and
-                                             gauges.pdf to DIR
+  npm run --silent sheet -- FILE --out DIR   writes rows.csv, shape.json, sheet.pdf,
+                                             gauges.pdf, shape.glb, shape.stl and
+                                             outlines.svg to DIR
   npm run --silent sheet -- FILE --json      prints shape.json and nothing else
   npm run --silent sheet -- FILE --time      prints times as JSON, medians in ms
   npm run --silent sheet -- --help           prints this

@@ -45,12 +45,14 @@ async function sheet(plan: Plan, options: Options): Promise<void> {
   const basket = settleBasket(plan);
   const shape = shapeJsonText(basket);
   if (out !== undefined) {
-    // The PDF libraries are only loaded when a PDF is asked for.
+    // The format libraries are only loaded when a file is asked for.
     const { printed } = await import('./printed.ts');
+    const { shapes } = await import('./shapes.ts');
     writeAll(out, {
       'rows.csv': rowsCsv(basket),
       'shape.json': shape,
       ...(await printed(basket, options)),
+      ...(await shapes(basket)),
     });
   }
   if (json) process.stdout.write(shape);

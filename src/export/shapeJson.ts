@@ -1,5 +1,5 @@
 /**
- * The settled basket as a plain record for `shape.json`: lengths mm, angles degrees, capacity mm³
+ * The settled basket as a plain record for `shape.json`: lengths mm, angles degrees, capacity mm³, area mm², weight g
  * (docs/design-file.md). Numbers are written to four decimals.
  */
 import type { Basket, Finding, StakeReading } from '../model/basket.ts';
@@ -55,7 +55,10 @@ export function shapeJson(basket: Basket): Shape {
       worstGirthError: rounded(summary.worstGirthError, 8),
       worstStakeStretch: rounded(summary.worstStakeStretch, 8),
     },
-    rows: rows.map(numbersRounded),
+    rows: rows.map((row) => ({
+      ...numbersRounded(row),
+      edgeStrain: rounded(row.edgeStrain, 8),
+    })),
     stakes: stakes.map(stake),
     ...quantitiesOf(needs),
     shopping: shoppingList(needs, 1, plan.allowances.waste, unit).map((line) => ({

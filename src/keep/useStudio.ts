@@ -10,7 +10,8 @@ import { studio } from './studio.ts';
 const restBeforeKeeping = 500;
 
 const store = browserStore();
-const here = studio(keptDraft(store) ?? demos[0].plan, settler);
+/** The studio of the page itself. */
+export const here = studio(keptDraft(store) ?? demos[0].plan, settler);
 keepEdits();
 
 /** What `pick` takes from the studio; the component is drawn anew when it changes. */

@@ -1,10 +1,8 @@
 /** The settled basket as it is seen: every stake and weaver in its true width and thickness. */
 import type { Basket } from '../model/basket.ts';
-import { stakeStrands } from './stakeStrands.ts';
+import { basketStrands } from './basketStrands.ts';
 import type { StrandMesh } from './strandMesh.ts';
-import { nodeNormals } from './surface.ts';
 import { sweepStrands } from './sweepStrands.ts';
-import { weaverStrands } from './weaverStrands.ts';
 
 /** Plain typed arrays, ready to be passed between threads. */
 export interface BasketMesh {
@@ -16,9 +14,6 @@ export interface BasketMesh {
 
 /** Stakes and weavers as triangles, going over and under each other. Lengths mm, z up. */
 export function basketMesh(basket: Basket): BasketMesh {
-  const normals = nodeNormals(basket.net, basket.positions);
-  return {
-    stakes: sweepStrands(stakeStrands(basket, normals)),
-    weavers: sweepStrands(weaverStrands(basket, normals)),
-  };
+  const { stakes, weavers } = basketStrands(basket);
+  return { stakes: sweepStrands(stakes), weavers: sweepStrands(weavers) };
 }

@@ -87,19 +87,17 @@ function outerEdges(
   const stake = net.stakes[0]?.strand.thickness ?? 0;
   const tips = loops.map(outermost);
   const faces = net.rows.map(({ band }) => stake / 2 + (plan.bands[band]?.weaver.thickness ?? 0));
-  const foot = loops
-    .flat()
-    .reduce((low, value, at) => (at % 2 ? Math.min(low, value) : low), Infinity);
   const edge = (side: 'left' | 'right') => {
     const sign = side === 'left' ? -1 : 1;
     // From tip to tip and back again: what the wall does between two level rows.
     const climb = tips.flatMap((tip) => tip[side]);
     const lines = [...loops, ...stakes, [...climb, ...reversed(climb)]];
     const top = tips.at(-1)?.[side] ?? [0, 0];
-    const line: number[] = [];
+    const foot = lowest(loops, sign);
+    const line = [foot[0] + sign * faces[0]!, foot[1]];
     let row = 0;
-    for (let at = 0; at < edgeSteps; at += 1) {
-      const y = foot + ((top[1] - foot) * at) / edgeSteps;
+    for (let at = 1; at < edgeSteps; at += 1) {
+      const y = foot[1] + ((top[1] - foot[1]) * at) / edgeSteps;
       while (row + 1 < tips.length && tips[row + 1]![side][1] <= y) row += 1;
       const reach = reachAt(lines, y);
       if (reach) line.push(reach[side] + sign * faces[row]!, y);
@@ -108,6 +106,20 @@ function outerEdges(
     return line;
   };
   return { left: edge('left'), right: edge('right') };
+}
+
+/** The lowest point of the loops on the side of x = 0 that `sign` gives; of several the outermost. */
+function lowest(loops: readonly number[][], sign: number): readonly [number, number] {
+  let best: readonly [number, number] = [0, Number.POSITIVE_INFINITY];
+  for (const loop of loops) {
+    for (let at = 0; at < loop.length; at += 2) {
+      const [x, y] = [loop[at]!, loop[at + 1]!];
+      if (sign * x <= 0) continue;
+      const level = Math.abs(y - best[1]) < 1e-3;
+      if (level ? sign * x > sign * best[0] : y < best[1]) best = [x, y];
+    }
+  }
+  return Number.isFinite(best[1]) ? best : [0, 0];
 }
 
 /** The leftmost and the rightmost point of a loop. */

@@ -20,6 +20,7 @@ export function stakeStrands({ net, positions }: Basket, normals: Float64Array):
   const crossed = crossingStakes(net);
   const colour = strandColour('natural');
   return net.stakes.map((stake, index) => ({
+    name: stakeName(stake),
     path:
       stake.part === 'added'
         ? addedPath(net, positions, normals, index)
@@ -31,6 +32,12 @@ export function stakeStrands({ net, positions }: Basket, normals: Float64Array):
     between: 1,
     closed: false,
   }));
+}
+
+/** What the cut list calls it, and its number among its fellows. */
+function stakeName({ part, index }: Stake): string {
+  const kind = part === 'spoke' || part === 'stake' ? part : `${part} stake`;
+  return `${kind} ${index + 1}`;
 }
 
 /** For each crossing of the base its two stakes, by index; −1 where there is none. */

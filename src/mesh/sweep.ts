@@ -18,6 +18,7 @@ export class Sweep {
   // the strand being added
   #section!: Section;
   #thickness = 0;
+  #thinned: Float64Array | undefined;
   #colour: Colour = [0, 0, 0];
   #seed = 0;
   // width direction of the section before, kept where the next has none
@@ -35,9 +36,10 @@ export class Sweep {
     };
   }
 
-  add({ path, section, thickness, colour, seed, between, closed }: Strand): void {
+  add({ path, section, thickness, thinned, colour, seed, between, closed }: Strand): void {
     this.#section = section;
     this.#thickness = thickness;
+    this.#thinned = thinned;
     this.#colour = colour;
     this.#seed = seed;
     const first = this.#vertex;
@@ -185,13 +187,14 @@ export class Sweep {
     const { positions, normals, strand: strands, colour } = this.mesh;
     const { points, normals: turned, shade } = this.#section;
     const light = tone(this.#seed + strand, place / 3);
+    const thickness = this.#thickness * this.#share(place);
     const red = this.#colour[0] * light;
     const green = this.#colour[1] * light;
     const blue = this.#colour[2] * light;
     let vertex = this.#vertex;
     for (let side = 0; side < shade.length; side += 1, vertex += 1) {
       const u = points[2 * side]! * width;
-      const v = points[2 * side + 1]! * this.#thickness;
+      const v = points[2 * side + 1]! * thickness;
       const nu = turned[2 * side]!;
       const nv = turned[2 * side + 1]!;
       const at = 3 * vertex;
@@ -207,6 +210,14 @@ export class Sweep {
       strands[vertex] = strand;
     }
     this.#vertex = vertex;
+  }
+
+  /** Share of the thickness at `place`, a part of the way to the next one included. */
+  #share(place: number): number {
+    if (!this.#thinned) return 1;
+    const here = Math.floor(place);
+    const own = this.#thinned[here]!;
+    return own + (place - here) * ((this.#thinned[here + 1] ?? own) - own);
   }
 
   /** Closes an end of the strand at the ring that begins at vertex `ring`. */

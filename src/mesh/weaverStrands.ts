@@ -32,7 +32,8 @@ export function weaverStrands(basket: Basket, normals: Float64Array): Strand[] {
   if (net.ends.length < 3) return [];
   const between = net.ends.length * (net.rows.length - 1) > many ? 1 : 2;
   return stretches(basket).flatMap((stretch) => {
-    const look = (path: Crossings, closed: boolean): Strand => ({
+    const look = (name: string, path: Crossings, closed: boolean): Strand => ({
+      name,
       path,
       closed,
       between,
@@ -42,13 +43,22 @@ export function weaverStrands(basket: Basket, normals: Float64Array): Strand[] {
       seed: 4000,
     });
     if (stretch.band.weave === 'continuous') {
-      return [look(spiral(net, positions, normals, stretch), false)];
+      const name = `weaver of rows ${stretch.first} to ${stretch.last}`;
+      return [look(name, spiral(net, positions, normals, stretch), false)];
     }
     const strands: Strand[] = [];
     for (let row = stretch.first; row <= stretch.last; row += 1) {
-      strands.push(look(round(net, positions, normals, row, stretch.band, 1), true));
+      strands.push(
+        look(`weaver of row ${row}`, round(net, positions, normals, row, stretch.band, 1), true),
+      );
       if (stretch.band.weave === 'twined') {
-        strands.push(look(round(net, positions, normals, row, stretch.band, -1), true));
+        strands.push(
+          look(
+            `second weaver of row ${row}`,
+            round(net, positions, normals, row, stretch.band, -1),
+            true,
+          ),
+        );
       }
     }
     return strands;

@@ -40,6 +40,8 @@ export interface RowReading {
   /** Clear gap between neighbouring stakes. */
   readonly gapLeast: number;
   readonly gapMost: number;
+  /** Share by which one edge of the weaver is longer than its middle, since the row curves in the wall. */
+  readonly edgeStrain: number;
   /** Wall woven so far along a stake, to the top of this row. */
   readonly wall: number;
 }
@@ -96,9 +98,20 @@ export interface Summary {
   readonly capacity: number;
   /** Angle the empty basket can be tilted before it tips, degrees. */
   readonly tipAngle: number;
+  /** Woven wall, base left out, measured in its middle, mm². */
+  readonly wallArea: number;
+  /** Weavers of all bands with crimp and laps, waste left out, mm. */
+  readonly weaverLength: number;
+  /** All strand in the finished basket, rim and handle with it, g. */
+  readonly weight: number;
   readonly iterations: number;
   readonly worstGirthError: number;
   readonly worstStakeStretch: number;
+}
+
+/** A basket read off, before anything is added up or said about it. */
+export interface Measured extends Omit<Basket, 'findings' | 'summary'> {
+  readonly summary: Omit<Summary, 'weaverLength' | 'weight'>;
 }
 
 /** The settled basket: one read-only record that charts, stage and sheets are made from. */

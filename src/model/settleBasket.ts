@@ -2,6 +2,7 @@
 import type { Plan } from '../plan/schema.ts';
 import type { Basket } from './basket.ts';
 import { findings } from './finding/findings.ts';
+import { quantities } from './quantity/quantities.ts';
 import { readBasket } from './read/readBasket.ts';
 import { settlingOf } from './read/settling.ts';
 import type { Settled, ShapeMemory } from './settle/settlePlan.ts';
@@ -18,5 +19,8 @@ export function settleBasket(plan: Plan, memory?: ShapeMemory): Basket {
 /** Reads a settled net off and finds what should be said of it. */
 export function readSettled(plan: Plan, { work, outcome }: Settled): Basket {
   const reading = readBasket(plan, work.net, work.x, settlingOf(work, outcome));
-  return { ...reading, findings: findings(reading) };
+  const { weavers, grams } = quantities(reading);
+  const weaverLength = weavers.reduce((sum, { length }) => sum + length, 0);
+  const summary = { ...reading.summary, weaverLength, weight: grams };
+  return { ...reading, summary, findings: findings(reading) };
 }

@@ -1,12 +1,13 @@
 import { useMemo, useState } from 'react';
-import { baseSize } from '../plan/baseSize.ts';
+import { baseCorners, baseSize, isRound } from '../plan/baseSize.ts';
 import { endCount, rowCount } from '../plan/counts.ts';
-import type { Plan } from '../plan/schema.ts';
+import type { Base, Plan, Unit } from '../plan/schema.ts';
 import { formatLength } from '../plan/units.ts';
 import { BandList } from './BandList.tsx';
 import { baseControls } from './baseControls.ts';
 import { ControlList } from './ControlList.tsx';
 import { cornerControls } from './cornerControls.ts';
+import { handleControls } from './handleControls.ts';
 import { Section } from './Section.tsx';
 import type { ChangePlan } from './usePlanEdits.ts';
 import { usePlanEdits } from './usePlanEdits.ts';
@@ -18,30 +19,34 @@ export interface PlanPanelProps {
   readonly onChange: ChangePlan;
 }
 
-/** The plan in numbers: base, corners, odd end, bands, set and units. */
+/** The plan in numbers: base, corners, odd end, bands, set, handle and units. */
 export function PlanPanel({ plan, onChange }: PlanPanelProps) {
   const [hold, setHold] = useState(false);
   const edits = usePlanEdits(plan, onChange, hold);
-  const { base, bands, oddEnd, set, display } = plan;
+  const { base, bands, oddEnd, set, handle, display } = plan;
   const { unit } = display;
   const rows = rowCount({ bands });
   const controls = {
     base: useMemo(() => baseControls(base, unit, edits), [base, unit, edits]),
-    corners: useMemo(() => cornerControls(base.corners, rows, edits), [base.corners, rows, edits]),
-    oddEnd: useMemo(() => oddEndControls(oddEnd, edits), [oddEnd, edits]),
+    corners: useMemo(
+      () => (base.kind === 'mat' ? cornerControls(base, rows, edits) : null),
+      [base, rows, edits],
+    ),
+    oddEnd: useMemo(() => oddEndControls(oddEnd, base.kind, edits), [oddEnd, base.kind, edits]),
     set: useMemo(() => setControls(set, edits), [set, edits]),
+    handle: useMemo(() => handleControls(handle, unit, edits), [handle, unit, edits]),
     display: useMemo(() => displayControls(display, edits), [display, edits]),
   };
-  const { length, width } = baseSize(base);
-  const across = `${formatLength(length, unit, { withUnit: false })} × ${formatLength(width, unit)}`;
   return (
     <div className="panel">
-      <Section title="Base" gist={across} startsOpen>
+      <Section title="Base" gist={`${base.kind}, ${acrossText(base, unit)}`} startsOpen>
         <ControlList controls={controls.base} />
       </Section>
-      <Section title="Corners" gist={base.corners.kind}>
-        <ControlList controls={controls.corners} />
-      </Section>
+      {controls.corners && (
+        <Section title="Corners" gist={baseCorners(base).kind}>
+          <ControlList controls={controls.corners} />
+        </Section>
+      )}
       <Section title="Odd end" gist={`${endCount(plan)} ends`}>
         <ControlList controls={controls.oddEnd} />
       </Section>
@@ -50,6 +55,9 @@ export function PlanPanel({ plan, onChange }: PlanPanelProps) {
       </Section>
       <Section title="Set" gist={`${set.stakes.toFixed(2)} of the bend stays`}>
         <ControlList controls={controls.set} />
+      </Section>
+      <Section title="Handle" gist={handle.kind}>
+        <ControlList controls={controls.handle} />
       </Section>
       <Section title="Units" gist={unit}>
         <ControlList controls={controls.display} />
@@ -60,4 +68,10 @@ export function PlanPanel({ plan, onChange }: PlanPanelProps) {
       </label>
     </div>
   );
+}
+
+function acrossText(base: Base, unit: Unit): string {
+  const { length, width } = baseSize(base);
+  if (isRound(base)) return `${formatLength(length, unit)} across`;
+  return `${formatLength(length, unit, { withUnit: false })} × ${formatLength(width, unit)}`;
 }

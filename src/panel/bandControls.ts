@@ -11,7 +11,7 @@ const weaveText: Readonly<Record<Weave, string>> = {
   rounds: 'start-stop rounds',
   twined: 'twined',
   chased: 'chased',
-  twill: 'twill',
+  twill: 'twill, over two under two',
 };
 
 /** Rows, weave, weaver, packing and colour of band `index`. */

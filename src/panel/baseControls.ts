@@ -1,93 +1,88 @@
+import { baseKinds } from '../plan/base.ts';
+import { baseOfKind } from '../plan/baseOfKind.ts';
 import { upsetts } from '../plan/baseParts.ts';
-import { baseGaps, baseSize } from '../plan/baseSize.ts';
+import { baseSize } from '../plan/baseSize.ts';
 import { limits } from '../plan/limits.ts';
 import type { Base, Unit } from '../plan/schema.ts';
+import { boardControls } from './boardControls.ts';
 import type { Control, Controls } from './control.ts';
 import { choicesOf } from './control.ts';
+import { matControls } from './matControls.ts';
+import { ovalControls } from './ovalControls.ts';
 import { strandControls } from './strandControls.ts';
 import type { PlanEdits } from './usePlanEdits.ts';
+import { wheelControls } from './wheelControls.ts';
 
-/** Stakes, gaps, upsett and centre lift of the base. */
+const kindText: Readonly<Record<Base['kind'], string>> = {
+  mat: 'mat of crossed stakes',
+  wheel: 'wheel of spokes',
+  oval: 'oval, rounded ends',
+  board: 'board with a slot',
+};
+
+/** Kind of base, what that kind has of its own, the stake, the upsett and the centre lift. */
 export function baseControls(base: Base, unit: Unit, edits: PlanEdits): Controls {
-  const count = (label: string, key: 'lengthwise' | 'crosswise'): Control => ({
-    kind: 'count',
-    label,
-    count: base[key],
-    ...limits.stakes,
-    onCommit: (stakes, stepped) =>
-      edits.base(`the count of ${key} stakes`, { [key]: stakes }, stepped),
-  });
-  return {
-    lengthwise: count('Lengthwise stakes', 'lengthwise'),
-    crosswise: count('Crosswise stakes', 'crosswise'),
-    ...strandControls('Stake', base.stake, unit, (label, stake, stepped) =>
-      edits.base(label, { stake }, stepped),
-    ),
-    ...gapControls(base, unit, edits),
-    upsett: {
-      kind: 'choice',
-      label: 'Upsett',
-      value: base.upsett,
-      choices: choicesOf(upsetts),
-      onCommit: (word) =>
-        edits.base('the upsett', { upsett: upsetts.find((one) => one === word) ?? base.upsett }),
+  const kind: Control = {
+    kind: 'choice',
+    label: 'Kind of base',
+    value: base.kind,
+    choices: baseKinds.map((value) => ({ value, text: kindText[value] })),
+    onCommit: (word) => {
+      const chosen = baseKinds.find((one) => one === word) ?? base.kind;
+      return edits.base('the kind of base', baseOfKind(chosen, base));
     },
+  };
+  const name = base.kind === 'wheel' ? 'Spoke' : 'Stake';
+  const upsett: Control = {
+    kind: 'choice',
+    label: 'Upsett',
+    value: base.upsett,
+    choices: choicesOf(upsetts),
+    onCommit: (word) =>
+      edits.base('the upsett', {
+        ...base,
+        upsett: upsetts.find((one) => one === word) ?? base.upsett,
+      }),
+  };
+  return {
+    baseKind: kind,
+    ...ownControls(base, unit, edits),
+    ...strandControls(name, base.stake, unit, (label, stake, stepped) =>
+      edits.base(label, { ...base, stake }, stepped),
+    ),
+    upsett,
+    ...liftControls(base, unit, edits),
+  };
+}
+
+function ownControls(base: Base, unit: Unit, edits: PlanEdits): Controls {
+  switch (base.kind) {
+    case 'mat':
+      return matControls(base, unit, edits);
+    case 'wheel':
+      return wheelControls(base, unit, edits);
+    case 'oval':
+      return ovalControls(base, unit, edits);
+    case 'board':
+      return boardControls(base, unit, edits);
+  }
+}
+
+/** A board is not pushed in. */
+function liftControls(base: Base, unit: Unit, edits: PlanEdits): Controls {
+  if (base.kind === 'board') return {};
+  const { length, width } = baseSize(base);
+  const { least, most, mostShare } = limits.centreLift;
+  return {
     centreLift: {
       kind: 'length',
       label: 'Centre lift',
       mm: base.centreLift,
       unit,
-      least: limits.centreLift.least,
-      most: mostLift(base),
-      onCommit: (centreLift, stepped) => edits.base('the centre lift', { centreLift }, stepped),
+      least,
+      most: Math.min(most, mostShare * Math.min(length, width)),
+      onCommit: (centreLift, stepped) =>
+        edits.base('the centre lift', { ...base, centreLift }, stepped),
     },
-  };
-}
-
-function mostLift(base: Base): number {
-  const { length, width } = baseSize(base);
-  const { most, mostShare } = limits.centreLift;
-  return Math.min(most, mostShare * Math.min(length, width));
-}
-
-const oneGap = 'one';
-const twoGaps = 'two';
-
-function gapControls(base: Base, unit: Unit, edits: PlanEdits): Controls {
-  const gaps = baseGaps(base);
-  const length = (
-    label: string,
-    mm: number,
-    onCommit: (mm: number, stepped: boolean) => string | null,
-  ): Control => ({ kind: 'length', label, mm, unit, ...limits.gap, onCommit });
-  const kind: Control = {
-    kind: 'choice',
-    label: 'Gaps',
-    value: base.gaps ? twoGaps : oneGap,
-    choices: [
-      { value: oneGap, text: 'same both ways' },
-      { value: twoGaps, text: 'one for each way' },
-    ],
-    onCommit: (word) =>
-      edits.change('the kind of gaps', (plan) => {
-        const { gap: _gap, gaps: _gaps, ...others } = plan.base;
-        const next = word === twoGaps ? { gaps } : { gap: gaps.lengthwise };
-        return { ...plan, base: { ...others, ...next } };
-      }),
-  };
-  if (!base.gaps) {
-    const one = length('Gap', gaps.lengthwise, (gap, stepped) =>
-      edits.base('the gap', { gap }, stepped),
-    );
-    return { gapKind: kind, gap: one };
-  }
-  return {
-    gapKind: kind,
-    gapLengthwise: length('Lengthwise gap', gaps.lengthwise, (lengthwise, stepped) =>
-      edits.base('the lengthwise gap', { gaps: { ...gaps, lengthwise } }, stepped),
-    ),
-    gapCrosswise: length('Crosswise gap', gaps.crosswise, (crosswise, stepped) =>
-      edits.base('the crosswise gap', { gaps: { ...gaps, crosswise } }, stepped),
-    ),
   };
 }

@@ -1,6 +1,6 @@
 import { cornerKinds } from '../plan/base.ts';
 import { limits } from '../plan/limits.ts';
-import type { CornerKind, Corners } from '../plan/schema.ts';
+import type { CornerKind, Corners, MatBase } from '../plan/schema.ts';
 import type { Control, Controls } from './control.ts';
 import { choicesOf } from './control.ts';
 import type { PlanEdits } from './usePlanEdits.ts';
@@ -8,10 +8,11 @@ import type { PlanEdits } from './usePlanEdits.ts';
 /** Rows that a newly chosen kind of corner starts with. */
 const firstRows: Readonly<Record<CornerKind, number>> = { pinned: 8, square: 0, fanned: 4 };
 
-/** Kind and hold of the corners, for a wall of `rows` rows. */
-export function cornerControls(corners: Corners, rows: number, edits: PlanEdits): Controls {
+/** Kind and hold of a mat's corners, for a wall of `rows` rows. */
+export function cornerControls(base: MatBase, rows: number, edits: PlanEdits): Controls {
+  const { corners } = base;
   const set = (label: string, next: Corners, stepped = false) =>
-    edits.base(label, { corners: next }, stepped);
+    edits.base(label, { ...base, corners: next }, stepped);
   const { hold, holdRows } = corners;
   const kind: Control = {
     kind: 'choice',

@@ -1,10 +1,11 @@
 import { limits } from '../plan/limits.ts';
 import type { Strand, Unit } from '../plan/schema.ts';
 import { strandSections } from '../plan/strand.ts';
-import type { Controls } from './control.ts';
+import { sizeOf, strandSizes } from '../plan/strandSizes.ts';
+import type { Choice, Control, Controls } from './control.ts';
 import { choicesOf } from './control.ts';
 
-/** Section, width and thickness of a strand; a round one has its width only. */
+/** Section, size as sold, width and thickness of a strand; a round one has its width only. */
 export function strandControls(
   name: string,
   strand: Strand,
@@ -29,6 +30,7 @@ export function strandControls(
         return onStrand(`the ${name.toLowerCase()} section`, next, false);
       },
     },
+    size: sizeControl(name, strand, onStrand),
     width: {
       kind: 'length',
       label: isRound ? `${name} across` : `${name} width`,
@@ -54,6 +56,33 @@ export function strandControls(
       most: thick.most,
       onCommit: (mm, stepped) =>
         onStrand(`the ${name.toLowerCase()} thickness`, { ...strand, thickness: mm }, stepped),
+    },
+  };
+}
+
+const own = 'a size of my own';
+
+/** The sizes that the strand is sold in. A size typed in is one of one's own. */
+function sizeControl(
+  name: string,
+  strand: Strand,
+  onStrand: (label: string, strand: Strand, stepped: boolean) => string | null,
+): Control {
+  const sizes = strandSizes[strand.section];
+  const choices = sizes.map(({ name: value, width, thickness }): Choice => {
+    const across = strand.section === 'round' ? `${width} mm` : `${width} × ${thickness} mm`;
+    return { value, text: `${value}, ${across}` };
+  });
+  return {
+    kind: 'choice',
+    label: `${name} size`,
+    value: sizeOf(strand)?.name ?? own,
+    choices: [...choices, { value: own, text: own }],
+    onCommit: (word) => {
+      const size = sizes.find((one) => one.name === word);
+      if (!size) return null;
+      const { width, thickness } = size;
+      return onStrand(`the ${name.toLowerCase()} size`, { ...strand, width, thickness }, false);
     },
   };
 }

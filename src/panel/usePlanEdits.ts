@@ -12,7 +12,7 @@ export interface PlanEdits {
   readonly plan: () => Plan;
   readonly change: (label: string, change: (plan: Plan) => Plan, merge?: boolean) => string | null;
   /** The girth line follows the base, unless it is held. */
-  readonly base: (label: string, base: Partial<Plan['base']>, merge?: boolean) => string | null;
+  readonly base: (label: string, base: Plan['base'], merge?: boolean) => string | null;
   /** The girth line follows the rows, unless it is held. */
   readonly bands: (label: string, bands: Plan['bands'], merge?: boolean) => string | null;
 }
@@ -35,11 +35,7 @@ export function usePlanEdits(plan: Plan, onChange: ChangePlan, hold: boolean): P
       plan: () => latest.current.plan,
       change,
       base: (label, base, merge) =>
-        change(
-          label,
-          (now) => changeBase(now, { ...now.base, ...base }, { hold: latest.current.hold }),
-          merge,
-        ),
+        change(label, (now) => changeBase(now, base, { hold: latest.current.hold }), merge),
       bands: (label, bands, merge) =>
         change(label, (now) => changeBands(now, bands, { hold: latest.current.hold }), merge),
     };

@@ -1,15 +1,17 @@
 /** Controls of the odd end, the set and the display. */
 import { limits } from '../plan/limits.ts';
-import type { OddEnd, Plan, Unit } from '../plan/schema.ts';
+import type { Base, OddEnd, Plan, Unit } from '../plan/schema.ts';
 import { oddEndKinds, oddEndPlaces, units } from '../plan/schema.ts';
 import type { Control, Controls } from './control.ts';
 import { choicesOf } from './control.ts';
 import type { PlanEdits } from './usePlanEdits.ts';
 
-const oddEndText: Readonly<Record<OddEnd['kind'], string>> = {
-  split: 'one stake split',
-  added: 'one end added',
-  none: 'none',
+/** What an odd end is called on each base; where a wheel or a board has it is all the same. */
+const oddEndText: Readonly<Record<Base['kind'], Readonly<Record<OddEnd['kind'], string>>>> = {
+  mat: { split: 'one stake split', added: 'one end added', none: 'none' },
+  oval: { split: 'one stake split', added: 'one end added', none: 'none' },
+  wheel: { split: 'one spoke split', added: 'half a spoke added', none: 'none' },
+  board: { split: 'one stake split', added: 'one stake added', none: 'none' },
 };
 
 const unitText: Readonly<Record<Unit, string>> = {
@@ -18,19 +20,20 @@ const unitText: Readonly<Record<Unit, string>> = {
   mm: 'millimetres',
 };
 
-/** The end that makes the count odd, and where it stands. */
-export function oddEndControls(oddEnd: OddEnd, edits: PlanEdits): Controls {
+/** The end that makes the count odd, and on a mat or an oval where it stands. */
+export function oddEndControls(oddEnd: OddEnd, on: Base['kind'], edits: PlanEdits): Controls {
   const set = (label: string, part: Partial<OddEnd>) =>
     edits.change(label, (plan) => ({ ...plan, oddEnd: { ...plan.oddEnd, ...part } }));
   const kind: Control = {
     kind: 'choice',
     label: 'Odd end',
     value: oddEnd.kind,
-    choices: oddEndKinds.map((value) => ({ value, text: oddEndText[value] })),
+    choices: oddEndKinds.map((value) => ({ value, text: oddEndText[on][value] })),
     onCommit: (word) =>
       set('the odd end', { kind: oddEndKinds.find((one) => one === word) ?? oddEnd.kind }),
   };
-  if (oddEnd.kind === 'none') return { oddEnd: kind };
+  const isAnywhere = on === 'wheel' || on === 'board';
+  if (oddEnd.kind === 'none' || isAnywhere) return { oddEnd: kind };
   const place: Control = {
     kind: 'choice',
     label: 'Where it stands',

@@ -6,11 +6,11 @@ import { limits } from './limits.ts';
 import { count, length } from './numbers.ts';
 import { strandSchema } from './strand.ts';
 
-const { boardEnds, diameter, ends, gap } = limits;
+const { boardEnds, boardThickness, diameter, ends, gap } = limits;
 
 const common = {
   kind: z.literal('board'),
-  thickness: length(1, 60, 'thickness of the board'),
+  thickness: length(boardThickness.least, boardThickness.most, 'thickness of the board'),
   ends: count(boardEnds.least, ends.most, 'stakes that stand in the slot'),
   stake: strandSchema,
   slot: length(gap.least, gap.most, 'depth of the slot or hole the stakes stand in'),

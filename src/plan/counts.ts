@@ -1,5 +1,6 @@
 /** What a plan adds up to: ends, rows, the band and the pitch of a row. */
 import type { Band, Plan } from './schema.ts';
+import { tightPitch } from './weaveFacts.ts';
 
 /** Ends that the base gives: two for each stake that crosses it, one for each that starts in it. */
 export function baseEnds(base: Plan['base']): number {
@@ -29,14 +30,8 @@ export function bandOfRow(plan: Pick<Plan, 'bands'>, row: number): Band {
   throw new RangeError(`row is ${row}, allowed 1 to ${last}`);
 }
 
-/**
- * How much wall, along a stake, row `row` takes up: its weaver's width times the packing.
- *
- * A twined row is two strands crossing between the stakes, one over the other, so it takes two
- * thicknesses: 3.5 mm for #2 round (1.75 mm) butted tight, 3.7 mm at the usual packing. Twined
- * rows of #2 round in published patterns come to about 3.5–4 mm a row (docs/design-file.md).
- */
+/** How much wall, along a stake, row `row` takes up: what its weave takes butted tight, times the packing. */
 export function rowPitch(plan: Pick<Plan, 'bands'>, row: number): number {
   const { weave, weaver, packing } = bandOfRow(plan, row);
-  return packing * (weave === 'twined' ? 2 * weaver.thickness : weaver.width);
+  return packing * tightPitch(weave, weaver);
 }

@@ -14,8 +14,9 @@ export const limits = {
   /** Width woven flat round the mat of an oval base, mm; ends laid in at each of its corners. */
   border: { least: 5, most: 300 },
   fanned: { least: 0, most: 6 },
-  /** Ends that a board carries. */
+  /** Ends that a board carries, and its thickness, mm. */
   boardEnds: { least: 4 },
+  boardThickness: { least: 1, most: 60 },
   /** Ends round the wall. */
   ends: { most: 200 },
   /** Rows of the whole wall. */

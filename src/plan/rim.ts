@@ -5,8 +5,20 @@ import { limits } from './limits.ts';
 import { length, oneOf } from './numbers.ts';
 import { strandSchema } from './strand.ts';
 
-const handleKinds = ['none', 'swing', 'fixed'] as const;
-const handleDirections = ['length', 'width'] as const;
+export const handleKinds = ['none', 'swing', 'fixed'] as const;
+export const handleDirections = ['length', 'width'] as const;
+
+/** Sizes of a handle, mm. */
+export const handleLimits = {
+  rise: { least: 1, most: 2000 },
+  spread: { least: 10, most: 3000 },
+  earHeight: { least: 1, most: 1000 },
+  earSpread: { least: 0, most: 500 },
+} as const;
+
+/** A length of a handle, within `range`, mm. */
+const within = (range: { readonly least: number; readonly most: number }, what: string) =>
+  length(range.least, range.most, what);
 
 const width = length(limits.width.least, limits.width.most, 'width');
 const thickness = length(limits.thickness.least, limits.thickness.most, 'thickness');
@@ -22,15 +34,15 @@ const rim = {
 export const rimSchema = z.strictObject(rim, { error: keysOf(rim) });
 
 const ear = {
-  height: length(1, 1000, 'height of the ear, tip to loop'),
-  spread: length(0, 500, 'distance between the two legs of the ear'),
+  height: within(handleLimits.earHeight, 'height of the ear, tip to loop'),
+  spread: within(handleLimits.earSpread, 'distance between the two legs of the ear'),
 };
 const earSchema = z.strictObject(ear, { error: keysOf(ear) });
 const bow = { width, thickness };
 const wrap = { width };
 
 const bowAndWrap = {
-  rise: length(1, 2000, 'height of the bow above the rim'),
+  rise: within(handleLimits.rise, 'height of the bow above the rim'),
   bow: z.strictObject(bow, { error: keysOf(bow) }),
   wrap: z.strictObject(wrap, { error: keysOf(wrap) }),
 };
@@ -41,7 +53,7 @@ const fixed = {
   ...bowAndWrap,
   ear: earSchema.exactOptional(),
   across: oneOf(handleDirections, 'which way the handle spans the basket'),
-  spread: length(10, 3000, 'distance it holds between its two sides'),
+  spread: within(handleLimits.spread, 'distance it holds between its two sides'),
 };
 
 export const handleSchema = z.discriminatedUnion(

@@ -102,6 +102,7 @@ export type Corners = MatBase['corners'];
 export type CornerKind = Corners['kind'];
 export type Strand = MatBase['stake'];
 export type OddEnd = Plan['oddEnd'];
+export type Handle = Plan['handle'];
 export type Band = Plan['bands'][number];
 export type Weave = Band['weave'];
 export type GirthPoint = Plan['girthLine']['points'][number];

@@ -85,6 +85,7 @@ export function Eye({ extent, view, nonce }: Props) {
   return (
     <OrbitControls
       ref={controls}
+      makeDefault
       enableDamping={false}
       minDistance={0.8 * reach}
       maxDistance={12 * reach}

@@ -59,7 +59,7 @@ export function Bench() {
       </Room>
       <Room {...room('summary')} title="Summary and findings" takesKeyboard>
         {basket && <SummaryCard basket={basket} />}
-        {basket && <FindingList basket={basket} onRow={pointAt} />}
+        {basket && <FindingList basket={basket} plan={plan} onRow={pointAt} onChange={change} />}
       </Room>
     </main>
   );

@@ -1,9 +1,11 @@
+import { presentComparison } from '../keep/compareHere.ts';
 import { presentStudio, useStudio } from '../keep/useStudio.ts';
 import type { Unit } from '../plan/schema.ts';
 import { units } from '../plan/schema.ts';
 import { DemoChooser } from './DemoChooser.tsx';
 import { OpenButton } from './OpenButton.tsx';
 import { PlanName } from './PlanName.tsx';
+import { PrintButton } from './print/PrintButton.tsx';
 import { savePlan, saveRows } from './save.ts';
 import { UndoButtons } from './UndoButtons.tsx';
 
@@ -37,6 +39,9 @@ export function Header({ onFile, onKeys }: Props) {
         <button type="button" onClick={() => savePlan(plan)}>
           Save
         </button>
+        <button type="button" onClick={() => presentComparison().open()}>
+          Compare
+        </button>
         <label className="head-field units-field">
           <span className="unseen">Lengths in</span>
           <select
@@ -65,6 +70,7 @@ export function Header({ onFile, onKeys }: Props) {
         >
           <span className="wide-only">Row chart</span> CSV
         </button>
+        <PrintButton basket={basket} />
         <button
           type="button"
           className="keys-button"

@@ -31,7 +31,7 @@ export function UndoButtons() {
 }
 
 /** An arrow that turns back to the left, or mirrored to the right. */
-function TurnBack({ isMirrored = false }: { readonly isMirrored?: boolean }) {
+export function TurnBack({ isMirrored = false }: { readonly isMirrored?: boolean }) {
   return (
     <svg
       className="turn-back"

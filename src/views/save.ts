@@ -23,8 +23,11 @@ export function fileStem(name: string): string {
   return stem.slice(0, 80) || 'basket';
 }
 
-function download(name: string, type: string, text: string): void {
-  const address = URL.createObjectURL(new Blob([text], { type: `${type};charset=utf-8` }));
+/** Offers a file; `content` is its text or its bytes. */
+export function download(name: string, type: string, content: BlobPart): void {
+  const isText = typeof content === 'string';
+  const blob = new Blob([content], { type: isText ? `${type};charset=utf-8` : type });
+  const address = URL.createObjectURL(blob);
   const link = document.createElement('a');
   link.href = address;
   link.download = name;

@@ -33,6 +33,7 @@ function plainKey({ key }: KeyboardEvent, onList: () => void): (() => void) | un
 const typed =
   'input:not([type=range], [type=checkbox], [type=radio], [type=button]), textarea, select';
 
-function isTyping(target: EventTarget | null): boolean {
+/** Whether keys that come from `target` are text or a choice of its own. */
+export function isTyping(target: EventTarget | null): boolean {
   return target instanceof HTMLElement && (target.isContentEditable || target.matches(typed));
 }

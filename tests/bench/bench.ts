@@ -20,8 +20,8 @@ const project = new URL('../../', import.meta.url);
 
 const demo = times(demoPlan, 20);
 const large = inOwnProcess('tests/bench/large.ts');
-const scripts = scriptSizes(new URL('dist/', project));
 const page = await editTimes();
+const scripts = scriptSizes(new URL('dist/', project), page.scripts);
 const plain = plainSettle(demoPlan, {
   goal: settlePlan(demoPlan).work.x,
   within: 0.1,
@@ -34,6 +34,7 @@ process.stderr.write(
   table([
     [`settle cold, ${at.demo}`, demo.settleColdMs, 'ms', 40],
     [`settle warm, ${at.demo}`, demo.settleWarmMs, 'ms', 8],
+    [`reading off, ${at.demo}`, demo.readMs, 'ms', null],
     [`mesh, ${at.demo}`, demo.meshMs, 'ms', 4],
     [`settle cold, ${at.large}`, large.settleColdMs, 'ms', 1200],
     [`settle warm, ${at.large}`, large.settleWarmMs, 'ms', 120],

@@ -41,10 +41,16 @@ const quietDrawing = `
 `;
 
 /** Drags the belly of the demo basket twice: the first time just opened, the second time warmed up. */
-export async function editTimes(): Promise<{ first: EditTimes; later: EditTimes }> {
+export async function editTimes(): Promise<{
+  readonly first: EditTimes;
+  readonly later: EditTimes;
+  /** Scripts that the page asked for by then, as named in `dist/assets`. */
+  readonly scripts: readonly string[];
+}> {
   const app = await openApp({ width: 1440, height: 900, init: quietDrawing });
   try {
-    return { first: await oneDrag(app.page), later: await oneDrag(app.page) };
+    const [first, later] = [await oneDrag(app.page), await oneDrag(app.page)];
+    return { first, later, scripts: await scriptsOf(app.page) };
   } finally {
     await app.close();
   }
@@ -102,6 +108,14 @@ function readShapes(page: Page): Promise<Shape[]> {
       return [{ page: measure.duration, worker, frame: frame.took }];
     });
   });
+}
+
+function scriptsOf(page: Page): Promise<string[]> {
+  return page.evaluate(() =>
+    performance
+      .getEntriesByType('resource')
+      .flatMap(({ name }) => /[^/]+\.js$/.exec(new URL(name).pathname) ?? []),
+  );
 }
 
 function percentile(values: readonly number[], share: number): number {

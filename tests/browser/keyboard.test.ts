@@ -10,7 +10,7 @@ test('tab reaches a point of the girth line, and the arrow keys move it', async 
   await tabTo(page, '[data-handle="point-1"]');
   const point = girthPoint(page, 1);
   const row = await point.getAttribute('aria-label');
-  const capacity = await summaryOf(page, 'Capacity');
+  const belly = await summaryOf(page, 'Belly');
 
   // the first press brings it onto a mark of the tape
   await page.keyboard.press('ArrowLeft');
@@ -23,7 +23,7 @@ test('tab reaches a point of the girth line, and the arrow keys move it', async 
   await page.keyboard.press('ArrowUp');
   expect(await point.getAttribute('aria-label')).not.toBe(row);
   await rested(page);
-  expect(await summaryOf(page, 'Capacity')).not.toBe(capacity);
+  expect(await summaryOf(page, 'Belly')).not.toBe(belly);
   expect(await page.evaluate(() => document.activeElement?.getAttribute('data-handle'))).toBe(
     'point-1',
   );

@@ -1,20 +1,30 @@
 import { expect, test } from 'vitest';
-import { litres, usDryQuarts } from '../../src/charts/capacity.ts';
+import { litres, usDryMeasure } from '../../src/charts/capacity.ts';
 
-/** 1 US dry quart = 67.200625 in³ = 1.101220942715 L (NIST Handbook 44, Appendix C). */
+/** NIST Handbook 44, Appendix C: 1 dry quart = 1.101 221 L, 1 peck = 8.809 768 L, 1 bushel = 35.239 07 L. */
 const quart = 1_101_220.942715;
+const peck = 8_809_767.54172;
+const bushel = 35_239_070.16688;
 
 test('four dry quarts are read as 4, which is 4.4 litres', () => {
-  expect(usDryQuarts(4 * quart)).toBe('4');
+  expect(usDryMeasure(4 * quart)).toBe('4 dry qt');
   expect(litres(4 * quart)).toBe('4.4');
 });
 
 test('a small basket is told to two decimals', () => {
-  expect(usDryQuarts(quart / 2)).toBe('0.50');
+  expect(usDryMeasure(quart / 2)).toBe('0.5 dry qt');
   expect(litres(500_000)).toBe('0.50');
 });
 
+test('from eight quarts on it is pecks, and from four pecks on bushels', () => {
+  expect(usDryMeasure(7.75 * quart)).toBe('7.75 dry qt');
+  expect(usDryMeasure(8 * quart)).toBe('1 pk');
+  expect(usDryMeasure(2.5 * peck)).toBe('2.5 pk');
+  expect(usDryMeasure(4 * peck)).toBe('1 bu');
+  expect(usDryMeasure(1.25 * bushel)).toBe('1.25 bu');
+});
+
 test('a capacity that is no number is a dash', () => {
-  expect(usDryQuarts(Number.NaN)).toBe('–');
+  expect(usDryMeasure(Number.NaN)).toBe('–');
   expect(litres(Number.POSITIVE_INFINITY)).toBe('–');
 });

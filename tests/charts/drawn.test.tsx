@@ -91,6 +91,30 @@ test('a finding is told in the unit of the plan, with a link to its rows', () =>
   expect(markup).not.toContain('{mm:');
 });
 
+const misfit = sampleBasket({ ...plan, oddEnd: { ...plan.oddEnd, kind: 'none' } }, [
+  {
+    kind: 'count-of-ends',
+    severity: 'stop',
+    row: 1,
+    rows: [1, 2],
+    value: 28,
+    limit: 29,
+    text: 'Rows 1 to 2: one weaver needs an odd count.',
+  },
+]);
+
+test('a finding that has remedies offers each as a button', () => {
+  const markup = renderToStaticMarkup(
+    <FindingList basket={misfit} plan={misfit.plan} onRow={nothing} onChange={nothing} />,
+  );
+  expect(markup).toMatch(/<button type="button" class="finding-remedy">Split a stake<\/button>/);
+});
+
+test('where nothing can be changed no remedy is offered', () => {
+  const markup = renderToStaticMarkup(<FindingList basket={misfit} onRow={nothing} />);
+  expect(markup).not.toContain('finding-remedy');
+});
+
 test('the summary tells height, belly, capacity and feet', () => {
   const markup = renderToStaticMarkup(<SummaryCard basket={basket} />);
   for (const fact of [

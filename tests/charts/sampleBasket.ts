@@ -22,6 +22,7 @@ export function sampleBasket(plan: Plan, findings: Basket['findings'] = []): Sam
     leanMost: 8,
     gapLeast: 5,
     gapMost: 9,
+    edgeStrain: 0.002,
     wall: 5 * (index + 1),
   }));
   return {
@@ -40,6 +41,9 @@ export function sampleBasket(plan: Plan, findings: Basket['findings'] = []): Sam
       feet: 4,
       capacity: 4_404_883,
       tipAngle: 40,
+      wallArea: 90_000,
+      weaverLength: 23_500,
+      weight: 310,
       iterations: 30,
       worstGirthError: 0,
       worstStakeStretch: 0,

@@ -20,8 +20,11 @@ test('--out makes the folder and writes the chart and the shape into it, and not
   expect(runSheet(file, '--out', place.out)).toEqual({ status: 0, stdout: '', stderr: '' });
   expect(readdirSync(place.out).sort()).toEqual([
     'gauges.pdf',
+    'outlines.svg',
     'rows.csv',
+    'shape.glb',
     'shape.json',
+    'shape.stl',
     'sheet.pdf',
   ]);
   expect(readFileSync(join(place.out, 'rows.csv'), 'utf8')).toBe(rowsCsv(basket));

@@ -17,9 +17,8 @@ test('an equal plan of other objects has the same shape', () => {
 test('a plan with another base, girth or tuck has another shape', () => {
   const { base, girthLine, allowances } = plan;
   const moved = girthLine.points.map((point) => ({ ...point, girth: point.girth + 1 }));
-  expect(sameShape(plan, { ...plan, base: { ...base, centreLift: base.centreLift + 1 } })).toBe(
-    false,
-  );
+  const creased = { ...base, upsett: 'creased' } as const;
+  expect(sameShape(plan, { ...plan, base: creased })).toBe(false);
   expect(sameShape(plan, { ...plan, girthLine: { ...girthLine, points: moved } })).toBe(false);
   expect(
     sameShape(plan, { ...plan, allowances: { ...allowances, tuck: allowances.tuck + 1 } }),

@@ -2,15 +2,17 @@ import { expect, test } from 'vitest';
 import { studio } from '../../src/keep/studio.ts';
 import { basketMesh } from '../../src/mesh/basketMesh.ts';
 import { settleBasket } from '../../src/model/settleBasket.ts';
+import { baseLift } from '../../src/plan/baseSize.ts';
 import { demos } from '../../src/plan/demo/demos.ts';
 import { writePlan } from '../../src/plan/read.ts';
 import type { Plan } from '../../src/plan/schema.ts';
 import type { SettleResult } from '../../src/work/caller.ts';
+import { matOf } from '../plan/plans.ts';
 
 const { plan } = demos[0];
 const basket = settleBasket(plan);
 const mesh = basketMesh(basket);
-const lifted = (centreLift: number): Plan => ({ ...plan, base: { ...plan.base, centreLift } });
+const lifted = (centreLift: number): Plan => ({ ...plan, base: { ...matOf(plan), centreLift } });
 
 /** A studio whose settling the test itself answers. */
 function opened() {
@@ -61,7 +63,7 @@ test('a basket of a plan that is no longer present is shown, but nothing has set
   now().change(lifted(9), 'centre lift', 'drag');
   now().change(lifted(10), 'centre lift', 'drag');
   settled(lifted(9));
-  expect(now().basket?.plan.base.centreLift).toBe(9);
+  expect(baseLift(now().basket?.plan.base ?? plan.base)).toBe(9);
   expect(now().state).toBe('settling');
 });
 

@@ -1,9 +1,8 @@
 /** Baskets of known shape, for the tests of what is read off them. */
-import type { Settling } from '../../src/model/basket.ts';
+import type { Measured, Settling } from '../../src/model/basket.ts';
 import { girthLine } from '../../src/model/girth/girthLine.ts';
 import { basketNet } from '../../src/model/net/basketNet.ts';
 import type { Net } from '../../src/model/net/net.ts';
-import type { Reading } from '../../src/model/read/readBasket.ts';
 import { readBasket } from '../../src/model/read/readBasket.ts';
 import type { Plan, PlanDocument } from '../../src/plan/schema.ts';
 import { planSchema } from '../../src/plan/schema.ts';
@@ -63,7 +62,11 @@ export function calm(net: Net): Settling {
 }
 
 /** What is read off `shape`, which is the start shape where none is given. */
-export function readingOf(plan: Plan, shape?: Float64Array, settling?: Partial<Settling>): Reading {
+export function readingOf(
+  plan: Plan,
+  shape?: Float64Array,
+  settling?: Partial<Settling>,
+): Measured {
   const net = netOf(plan);
   return readBasket(plan, net, shape ?? net.start, { ...calm(net), ...settling });
 }
@@ -95,7 +98,7 @@ export function revolved(
 }
 
 /** The square basket with its base domed: `rise` mm higher in the middle than at its corners. */
-export function domed(rise: number): Reading {
+export function domed(rise: number): Measured {
   const plan = squarePlan();
   const net = netOf(plan);
   const shape = Float64Array.from(net.start);

@@ -44,11 +44,22 @@ test('every section of the panel is a button that says whether it is open', () =
   const markup = renderToStaticMarkup(
     <PlanPanel plan={demos[0].plan} onChange={() => undefined} />,
   );
-  for (const title of ['Base', 'Corners', 'Odd end', 'Bands', 'Set', 'Units']) {
+  for (const title of ['Base', 'Corners', 'Odd end', 'Bands', 'Set', 'Handle', 'Units']) {
     expect(markup).toMatch(
       new RegExp(
         `<button type="button" aria-expanded="(true|false)"[^>]*>.*?<span>${title}</span>`,
       ),
     );
   }
+});
+
+test('only a mat has corners to turn', () => {
+  const titles = (id: string) => {
+    const plan = demos.find((demo) => demo.id === id)?.plan ?? demos[0].plan;
+    const markup = renderToStaticMarkup(<PlanPanel plan={plan} onChange={() => undefined} />);
+    return [...markup.matchAll(/<span>([^<]+)<\/span><small>/g)].map(([, title]) => title);
+  };
+  expect(titles('orchard-trug')).toContain('Corners');
+  expect(titles('plum-bowl')).not.toContain('Corners');
+  expect(titles('loaf-basket')).not.toContain('Corners');
 });

@@ -1,40 +1,12 @@
 import { expect, test } from 'vitest';
 import { bandControls } from '../../src/panel/bandControls.ts';
 import { baseControls } from '../../src/panel/baseControls.ts';
-import type { Control, Controls } from '../../src/panel/control.ts';
 import { cornerControls } from '../../src/panel/cornerControls.ts';
-import { foundProblem } from '../../src/panel/foundProblem.ts';
 import type { PlanEdits } from '../../src/panel/usePlanEdits.ts';
 import { displayControls, oddEndControls, setControls } from '../../src/panel/wholeControls.ts';
 import { demos } from '../../src/plan/demo/demos.ts';
-import { changeBands, changeBase } from '../../src/plan/rescale.ts';
-import type { Plan } from '../../src/plan/schema.ts';
-
-/** A plan on a desk: edits that are refused leave it as it is. */
-function desk(plan: Plan = demos[0].plan) {
-  let now = plan;
-  const change: PlanEdits['change'] = (_label, make) => {
-    const after = make(now);
-    const problem = foundProblem(after);
-    if (problem === null) now = after;
-    return problem;
-  };
-  const edits: PlanEdits = {
-    plan: () => now,
-    change,
-    base: (label, base) => change(label, (old) => changeBase(old, { ...old.base, ...base })),
-    bands: (label, bands) => change(label, (old) => changeBands(old, bands)),
-  };
-  return edits;
-}
-
-/** Enters a value into the control `key`, whichever kind it is. */
-function enter(controls: Controls, key: string, value: string | number): string | null {
-  const control: Control | undefined = controls[key];
-  if (!control) throw new RangeError(`no control "${key}"`);
-  const commit = control.onCommit as (value: string | number, stepped: boolean) => string | null;
-  return commit(value, false);
-}
+import { matOf } from '../plan/plans.ts';
+import { desk, enter } from './desk.ts';
 
 const base = (edits: PlanEdits) => baseControls(edits.plan().base, 'mm', edits);
 
@@ -42,14 +14,14 @@ test('a wider gap widens the base, and the girth points go along', () => {
   const edits = desk();
   const before = edits.plan().girthLine.points[0]?.girth ?? 0;
   expect(enter(base(edits), 'gap', 19)).toBeNull();
-  expect(edits.plan().base.gap).toBe(19);
+  expect(matOf(edits.plan()).gap).toBe(19);
   expect(edits.plan().girthLine.points[0]?.girth).toBeGreaterThan(before);
 });
 
 test('gaps become two and one again without moving the base', () => {
   const edits = desk();
   expect(enter(base(edits), 'gapKind', 'two')).toBeNull();
-  expect(edits.plan().base.gaps).toEqual({ lengthwise: 9.5, crosswise: 9.5 });
+  expect(matOf(edits.plan()).gaps).toEqual({ lengthwise: 9.5, crosswise: 9.5 });
   expect(Object.keys(base(edits))).toContain('gapCrosswise');
   expect(enter(base(edits), 'gapKind', 'one')).toBeNull();
   expect(edits.plan()).toEqual(demos[0].plan);
@@ -74,9 +46,9 @@ test('more stakes than the wall has room for are refused, and the plan stays', (
 test('each kind of corner can be chosen from each other', () => {
   const edits = desk();
   for (const kind of ['square', 'fanned', 'pinned', 'fanned', 'square']) {
-    const controls = cornerControls(edits.plan().base.corners, 32, edits);
+    const controls = cornerControls(matOf(edits.plan()), 32, edits);
     expect(enter(controls, 'cornerKind', kind)).toBeNull();
-    expect(edits.plan().base.corners.kind).toBe(kind);
+    expect(matOf(edits.plan()).corners.kind).toBe(kind);
   }
 });
 
@@ -104,8 +76,8 @@ test('weave, packing and colour of a band change that band alone', () => {
 
 test('without an odd end there is no place for it', () => {
   const edits = desk();
-  enter(oddEndControls(edits.plan().oddEnd, edits), 'oddEnd', 'none');
-  expect(Object.keys(oddEndControls(edits.plan().oddEnd, edits))).toEqual(['oddEnd']);
+  enter(oddEndControls(edits.plan().oddEnd, 'mat', edits), 'oddEnd', 'none');
+  expect(Object.keys(oddEndControls(edits.plan().oddEnd, 'mat', edits))).toEqual(['oddEnd']);
 });
 
 test('set and unit are taken over', () => {

@@ -12,7 +12,19 @@ test.each(demos)('$title is a plan that is read back equal', ({ plan }) => {
 });
 
 test('no two demos have one id', () => {
-  expect(new Set(demos.map(({ id }) => id)).size).toBe(4);
+  expect(new Set(demos.map(({ id }) => id)).size).toBe(demos.length);
+});
+
+test('every kind of base but the board, and every weave but the twill, is in a demo', () => {
+  const kinds = new Set(demos.map(({ plan }) => plan.base.kind));
+  const woven = new Set(demos.flatMap(({ plan }) => plan.bands.map(({ weave }) => weave)));
+  expect([...kinds].sort()).toEqual(['mat', 'oval', 'wheel']);
+  expect([...woven].sort()).toEqual(['chased', 'continuous', 'rounds', 'twined']);
+});
+
+test('the plum bowl has 17 ends', () => {
+  const bowl = demos.find(({ id }) => id === 'plum-bowl');
+  expect(bowl && endCount(bowl.plan)).toBe(17);
 });
 
 test('the first demo has 29 ends and 32 rows', () => {

@@ -1,7 +1,9 @@
 import { readFileSync } from 'node:fs';
 import { expect, test } from 'vitest';
+import { baseKinds } from '../../src/plan/base.ts';
 import { jsonSchemaText } from '../../src/plan/jsonSchema.ts';
-import { readPlan } from '../../src/plan/read.ts';
+import { checkPlan, readPlan } from '../../src/plan/read.ts';
+import { tradeOblong } from './plans.ts';
 
 const file = new URL('../../docs/design-file.schema.json', import.meta.url);
 
@@ -31,4 +33,16 @@ test('the example in docs/design-file.md is a plan', () => {
   const text = readFileSync(new URL('../../docs/design-file.md', import.meta.url), 'utf8');
   const example = /```json\n(.*?)```/s.exec(text)?.[1] ?? '';
   expect(readPlan(example, 'docs/design-file.md')).toMatchObject({ ok: true });
+});
+
+test('each kind of base has an example in docs/design-file.md that is one', () => {
+  const text = readFileSync(new URL('../../docs/design-file.md', import.meta.url), 'utf8');
+  const examples = [...text.matchAll(/```json\n(.*?)```/gs)].map(([, json = '']) =>
+    JSON.parse(json),
+  );
+  const bases = examples.map((example) => example.base ?? example);
+  expect(bases.map(({ kind }) => kind).sort()).toEqual([...baseKinds].sort());
+  for (const base of bases) {
+    expect(checkPlan({ ...tradeOblong, base }, 'docs/design-file.md')).toMatchObject({ ok: true });
+  }
 });

@@ -1,7 +1,7 @@
 /** Documents that the tests of this room start from. */
 import fc from 'fast-check';
 import { checkPlan } from '../../src/plan/read.ts';
-import type { Plan, PlanDocument } from '../../src/plan/schema.ts';
+import type { MatBase, Plan, PlanDocument } from '../../src/plan/schema.ts';
 
 /**
  * An oblong plan of the trade, for its arithmetic (common practice, no source): 5 lengthwise and 9
@@ -44,6 +44,12 @@ export function tradePlan(changes: Partial<PlanDocument> = {}): Plan {
   return planOf({ ...tradeOblong, ...changes });
 }
 
+/** The mat of a plan that has one. */
+export function matOf({ base }: Pick<Plan, 'base'>): MatBase {
+  if (base.kind !== 'mat') throw new RangeError(`base.kind is ${base.kind}, allowed "mat"`);
+  return base;
+}
+
 const millimetres = (least: number, most: number) =>
   fc.integer({ min: Math.ceil(least * 10), max: Math.floor(most * 10) }).map((n) => n / 10);
 
@@ -74,8 +80,13 @@ const corners = fc.oneof(
   }),
 );
 
+const upsett = fc.constantFrom('rolled', 'creased');
+
+/** Share of the most that the middle may be pushed in. */
+const lift = fc.double({ min: 0, max: 1, noNaN: true });
+
 /** Any mat base that is allowed, with small numbers. */
-const anyBase = fc
+const anyMat = fc
   .record({
     lengthwise: fc.integer({ min: 2, max: 30 }),
     crosswise: fc.integer({ min: 2, max: 30 }),
@@ -83,47 +94,119 @@ const anyBase = fc
     gaps: fc.record({ lengthwise: millimetres(0, 30), crosswise: millimetres(0, 30) }),
     oneGap: fc.boolean(),
     corners,
-    upsett: fc.constantFrom('rolled', 'creased'),
-    lift: fc.double({ min: 0, max: 1, noNaN: true }),
+    fillers: fc.option(fc.constantFrom({ lengthwise: 0, crosswise: 4 }), { nil: undefined }),
+    upsett,
+    lift,
   })
-  .map(({ gaps, oneGap, lift, ...rest }) => {
+  .map(({ gaps, oneGap, lift: share, fillers, ...rest }) => {
     const gap = oneGap ? { gap: gaps.lengthwise } : { gaps };
-    return { kind: 'mat', ...rest, ...gap, centreLift: lift * rest.stake.width } as const;
+    const filled = fillers ? { fillers } : {};
+    const centreLift = share * rest.stake.width;
+    return { kind: 'mat', ...rest, ...gap, ...filled, centreLift } as const;
   });
+
+/** Any wheel base that is allowed. */
+const anyWheel = fc
+  .record({
+    spokes: fc.integer({ min: 2, max: 40 }),
+    stake: strand,
+    diameter: millimetres(40, 600),
+    hub: fc.double({ min: 0, max: 0.9, noNaN: true }),
+    more: fc.integer({ min: 0, max: 30 }),
+    at: fc.double({ min: 0, max: 0.9, noNaN: true }),
+    upsett,
+    lift,
+  })
+  .map(({ hub: share, more, at, lift: lifted, diameter, ...rest }) => {
+    const hub = share * diameter;
+    const added = more > 0 ? { added: { ends: more, at: hub + at * (diameter - hub) } } : {};
+    const isThere = !added.added || added.added.at >= 5;
+    const centreLift = Math.min(200, (lifted * diameter) / 2);
+    return {
+      kind: 'wheel',
+      ...rest,
+      hub,
+      diameter,
+      ...(isThere ? added : {}),
+      centreLift,
+    } as const;
+  });
+
+/** Any oval base that is allowed. */
+const anyOval = fc
+  .record({
+    lengthwise: fc.integer({ min: 2, max: 20 }),
+    crosswise: fc.integer({ min: 2, max: 30 }),
+    stake: strand,
+    gap: millimetres(0, 20),
+    border: millimetres(5, 80),
+    fanned: fc.integer({ min: 0, max: 6 }),
+    upsett,
+    lift,
+  })
+  .map(({ lift: share, ...rest }) => {
+    return { kind: 'oval', ...rest, centreLift: share * rest.border } as const;
+  });
+
+/** Any board that is allowed. */
+const anyBoard = fc
+  .record({
+    thickness: millimetres(1, 20),
+    ends: fc.integer({ min: 4, max: 80 }),
+    stake: strand,
+    slot: millimetres(0, 20),
+    upsett,
+    length: millimetres(20, 600),
+    width: fc.option(millimetres(20, 600)),
+  })
+  .map(({ width, ...rest }) => {
+    const shape = width === null ? { shape: 'round' } : { shape: 'rectangle', width };
+    return { kind: 'board', ...rest, ...shape } as const;
+  });
+
+/** Any base that is allowed, every other one a mat. */
+const anyBase = fc.oneof({ arbitrary: anyMat, weight: 3 }, anyWheel, anyOval, anyBoard);
 
 /** Any few bands. */
 const anyBands = fc.array(band, { minLength: 1, maxLength: 5 });
 
 /** Any document that is allowed, with what may be left out now there and now not. */
-export const anyDocument = fc
-  .record({
-    base: anyBase,
-    bands: anyBands,
-    rowsAt: fc.uniqueArray(fc.integer({ min: 1, max: 100 }), { minLength: 1, maxLength: 8 }),
-    girth: millimetres(100, 2000),
-    byHand: fc.option(fc.integer({ min: 1, max: 100 })),
-    notes: fc.option(fc.string()),
-    oddEnd: fc.option(fc.constantFrom('split', 'added', 'none')),
-    unit: fc.option(fc.constantFrom('in', 'cm', 'mm')),
-  })
-  .map(({ base, bands, rowsAt, girth, byHand, notes, oddEnd, unit }) => {
-    const last = bands.reduce((sum, { rows }) => sum + rows, 0);
-    const rows = new Set(rowsAt.map((row) => 1 + (row % last)));
-    return {
-      format: 'girthline',
-      version: 1,
-      name: 'Any basket',
+export const anyDocument = documentOn(anyBase);
+
+/** Any such document of a basket on a mat. */
+export const anyMatDocument = documentOn(anyMat);
+
+function documentOn<B>(base: fc.Arbitrary<B>) {
+  return fc
+    .record({
       base,
-      bands,
-      girthLine: {
-        points: [...rows].map((row, i) => ({ row, girth: girth + 10 * i })),
-        ...(byHand === null ? {} : { rows: { [1 + (byHand % last)]: girth } }),
-      },
-      ...(notes === null ? {} : { notes }),
-      ...(oddEnd === null ? {} : { oddEnd: { kind: oddEnd } }),
-      ...(unit === null ? {} : { display: { unit } }),
-    };
-  });
+      bands: anyBands,
+      rowsAt: fc.uniqueArray(fc.integer({ min: 1, max: 100 }), { minLength: 1, maxLength: 8 }),
+      girth: millimetres(100, 2000),
+      byHand: fc.option(fc.integer({ min: 1, max: 100 })),
+      notes: fc.option(fc.string()),
+      oddEnd: fc.option(fc.constantFrom('split', 'added', 'none')),
+      unit: fc.option(fc.constantFrom('in', 'cm', 'mm')),
+    })
+    .map(({ base, bands, rowsAt, girth, byHand, notes, oddEnd, unit }) => {
+      const last = bands.reduce((sum, { rows }) => sum + rows, 0);
+      const rows = new Set(rowsAt.map((row) => 1 + (row % last)));
+      return {
+        format: 'girthline',
+        version: 1,
+        name: 'Any basket',
+        base,
+        bands,
+        girthLine: {
+          points: [...rows].map((row, i) => ({ row, girth: girth + 10 * i })),
+          ...(byHand === null ? {} : { rows: { [1 + (byHand % last)]: girth } }),
+        },
+        ...(notes === null ? {} : { notes }),
+        ...(oddEnd === null ? {} : { oddEnd: { kind: oddEnd } }),
+        ...(unit === null ? {} : { display: { unit } }),
+      };
+    });
+}
 
 /** Any plan that is allowed. */
 export const anyPlan = anyDocument.map((document): Plan => {

@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { problemText } from '../../src/plan/problems.ts';
 import { checkPlan, longestText, readPlan, writePlan } from '../../src/plan/read.ts';
-import { anyPlan, tradeOblong, tradePlan } from './plans.ts';
+import { anyPlan, matOf, tradeOblong, tradePlan } from './plans.ts';
 
 /** The lines that refuse a text. */
 function refusals(text: string): string[] {
@@ -46,7 +46,7 @@ test('what may be left out gets its default', () => {
   const plan = tradePlan();
   expect(plan.notes).toBe('');
   expect(plan.display).toEqual({ unit: 'in' });
-  expect(plan.base.corners).toEqual({ kind: 'pinned', rows: 8, hold: 0, holdRows: 0 });
+  expect(matOf(plan).corners).toEqual({ kind: 'pinned', rows: 8, hold: 0, holdRows: 0 });
   expect(plan.bands[0]).toMatchObject({ packing: 1.05, colour: 'natural' });
   expect(plan.set).toEqual({ stakes: 0.5 });
   expect(plan.girthLine.rows).toEqual({});
@@ -217,7 +217,7 @@ test('rows of a square corner are refused unless they are zero', () => {
   const square = { kind: 'square', rows: 3 };
   const [line] = refusalsAfter((document) => (document.base.corners = square));
   expect(line).toMatch(/: base\.corners\.rows: found 3, allowed is 0, or left out/);
-  expect(tradePlan().base.corners.rows).toBe(8);
+  expect(matOf(tradePlan()).corners.rows).toBe(8);
 });
 
 test('a centre pushed in by more than half the base is refused', () => {

@@ -3,7 +3,7 @@ import { expect, test } from 'vitest';
 import { baseGirth } from '../../src/plan/baseSize.ts';
 import { changeBands, changeBase } from '../../src/plan/rescale.ts';
 import type { Band, Base, Plan } from '../../src/plan/schema.ts';
-import { anyPlan, tradePlan } from './plans.ts';
+import { anyPlan, matOf, tradePlan } from './plans.ts';
 
 const points = [
   { row: 8, girth: 530 },
@@ -16,7 +16,7 @@ const plan = tradePlan({
 });
 const rowsOf = ({ girthLine }: Plan) => girthLine.points.map(({ row }) => row);
 const bandsOf = (rows: number): readonly Band[] => [{ ...(plan.bands[0] as Band), rows }];
-const wider: Base = { ...plan.base, lengthwise: 8, crosswise: 12 };
+const wider: Base = { ...matOf(plan), lengthwise: 8, crosswise: 12 };
 
 test('on a wider base the girths grow as the base girth does', () => {
   const factor = baseGirth(wider) / baseGirth(plan.base);
@@ -32,8 +32,8 @@ test('on a wider base the girths stay when they are held', () => {
 });
 
 test('the centre lift gives way to a small base', () => {
-  const small: Base = { ...plan.base, lengthwise: 2, crosswise: 2, gap: 0, centreLift: 30 };
-  expect(changeBase(plan, small).base.centreLift).toBeCloseTo(12.7, 10);
+  const small: Base = { ...matOf(plan), lengthwise: 2, crosswise: 2, gap: 0, centreLift: 30 };
+  expect(matOf(changeBase(plan, small)).centreLift).toBeCloseTo(12.7, 10);
 });
 
 test('with twice the rows the points stand twice as high', () => {

@@ -44,7 +44,9 @@ export function matBase(base: MatBase): BasePart {
     const [x, y] = [cross.x(node % b), cross.y(Math.floor(node / b))];
     start.set([x, y, rise(x, y)], 3 * node);
   }
-  places.forEach(({ x, y }, p) => start.set([x, y, rise(x, y)], 3 * (inner + p)));
+  places.forEach(({ x, y }, p) => {
+    start.set([x, y, rise(x, y)], 3 * (inner + p));
+  });
   return {
     inner,
     start,

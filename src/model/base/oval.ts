@@ -63,7 +63,7 @@ export function ovalBase(base: OvalBase): BasePart {
   }
   const matRing = matRings(cross);
   const ring = [...matRing.ring];
-  for (let t = 1; t < rings; t++) rays.forEach(() => ring.push(matRing.rings + t - 1));
+  for (let t = 1; t < rings; t++) ring.push(...rays.map(() => matRing.rings + t - 1));
   const loops = Array.from({ length: rings }, (_, t) => rays.map((_ray, e) => node(t + 1, e)));
   return {
     inner,
@@ -131,9 +131,10 @@ function places(base: OvalBase, { a, b }: Crossings, rays: readonly Ray[]): Plac
   let fanned = 0;
   return rays.map(({ side, stake, x, y, outX, outY }) => {
     const along = side === 'south' || side === 'north';
+    const ofMat = along ? a + stake : stake;
     return {
       side,
-      strand: stake < 0 ? a + b + fanned++ : along ? a + stake : stake,
+      strand: stake < 0 ? a + b + fanned++ : ofMat,
       far: stake < 0 || side === 'north' || side === 'east' ? 1 : 0,
       x: x + outX * base.border,
       y: y + outY * base.border,

@@ -153,7 +153,8 @@ function strandOf(full: Int32Array, e: number): Pick<Place, 'strand' | 'far'> {
 /** Heights and arc lengths on the cap of the centre lift, by distance from the middle. */
 function capOf({ diameter, centreLift: rise }: WheelBase) {
   const radius = diameter / 2;
-  if (rise <= 0) return { height: () => 0, arc: (r: number) => r };
+  // A lift that no eye can see has a sphere too large to reckon with.
+  if (rise < 1e-3) return { height: () => 0, arc: (r: number) => r };
   const sphere = (radius ** 2 + rise ** 2) / (2 * rise);
   const edge = Math.sqrt(Math.max(0, sphere ** 2 - radius ** 2));
   return {

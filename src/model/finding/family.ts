@@ -1,8 +1,7 @@
 /** What the findings have in common: one function a file, a reading in, what it gives rise to out. */
-import type { Finding } from '../basket.ts';
-import type { Reading } from '../read/readBasket.ts';
+import type { Finding, Measured } from '../basket.ts';
 
-export type Find = (reading: Reading) => readonly Finding[];
+export type Find = (reading: Measured) => readonly Finding[];
 
 /** A row and how far something is off there. */
 export interface RowValue {

@@ -1,8 +1,10 @@
-import type { Finding } from '../basket.ts';
-import type { Reading } from '../read/readBasket.ts';
+import type { Finding, Measured } from '../basket.ts';
 import { countOfEnds } from './countOfEnds.ts';
+import { edgeStrained } from './edgeStrained.ts';
 import type { Find } from './family.ts';
+import { flatRowsOff } from './flatRowsOff.ts';
 import { girthNotReached } from './girthNotReached.ts';
+import { handleNotHeld } from './handleNotHeld.ts';
 import { notSettled } from './notSettled.ts';
 import { rocks } from './rocks.ts';
 import { rowPressed } from './rowPressed.ts';
@@ -18,9 +20,12 @@ const all: readonly Find[] = [
   ruffles,
   girthNotReached,
   stakeStretched,
+  handleNotHeld,
+  flatRowsOff,
   rocks,
   stakeGaps,
   tightBend,
+  edgeStrained,
   rowPressed,
   strandTooShort,
   tipsEasily,
@@ -30,7 +35,7 @@ const all: readonly Find[] = [
 const gravity: Record<Finding['severity'], number> = { stop: 0, warn: 1, note: 2 };
 
 /** All that should be said about a settled basket, the gravest first. */
-export function findings(reading: Reading): Finding[] {
+export function findings(reading: Measured): Finding[] {
   return all
     .flatMap((find) => find(reading))
     .sort((one, other) => gravity[one.severity] - gravity[other.severity]);

@@ -1,4 +1,4 @@
-import { baseLift, baseSize } from '../../plan/baseSize.ts';
+import { baseLift, baseSize, isRound } from '../../plan/baseSize.ts';
 import { footing, touching } from '../read/footing.ts';
 import type { Find } from './family.ts';
 import { mm } from './family.ts';
@@ -6,8 +6,9 @@ import { mm } from './family.ts';
 /** It rocks when what touches the table is narrower than this share of the base. No source. */
 const narrow = 0.6;
 
-/** A basket that stands on the middle of its base while the corners are in the air. */
+/** A basket that stands on the middle of its base while its corners or edge are in the air. A board is flat. */
 export const rocks: Find = ({ plan, net, positions }) => {
+  if (plan.base.kind === 'board') return [];
   const { hang, stance } = footing(plan, net, positions);
   const { length, width } = baseSize(plan.base);
   const limit = touching * Math.hypot(length, width);
@@ -23,7 +24,7 @@ export const rocks: Find = ({ plan, net, positions }) => {
       value: hang,
       limit,
       text:
-        `It stands on the inner part of its base and rocks: that hangs ${mm(hang)} below the corners. ` +
+        `It stands on the inner part of its base and rocks: that hangs ${mm(hang)} below ${isRound(plan.base) ? 'its edge' : 'the corners'}. ` +
         `Push the middle of the base in further (${now}).`,
     },
   ];

@@ -120,13 +120,7 @@ function baseSpacing({ plan, base, ends, rows }: Layout, outline: Float64Array):
  * foundation (Hetényi 1946; derived for rows on stakes in docs/shaping-model.md),
  * b⁴ = (n² − 1)²·B_w·c / (4·p·R⁴·B_s·(1 + 1/n²)).
  */
-export function roundingLength(
-  plan: Plan,
-  girth: number,
-  ends: number,
-  rows: number,
-  n: number,
-): number {
+function roundingLength(plan: Plan, girth: number, ends: number, rows: number, n: number): number {
   const middle = Math.max(1, Math.ceil(rows / 2));
   const radius = girth / (2 * Math.PI);
   const spacing = girth / ends;

@@ -1,8 +1,10 @@
 /** The handle: ears, bow and wrap. */
-import type { Basket } from '../basket.ts';
+
+import { caneThickness } from '../../plan/strandSizes.ts';
+import type { Measured } from '../basket.ts';
 import { archLength } from './arch.ts';
 import type { Part, Stock } from './part.ts';
-import { caneThickness, undyed } from './stock.ts';
+import { undyed } from './stock.ts';
 
 /** How the bow is wrapped. Lengths mm. */
 export interface WrapNeed {
@@ -30,7 +32,7 @@ const turnIn = 50.8;
  * A swinging handle spans the width of the rim and hangs in two ears; a fixed one holds the spread
  * the plan gives and its legs go down the wall to the base. Ears are of the bow's own strand.
  */
-export function handleNeed({ plan, net, summary }: Basket): HandleNeed {
+export function handleNeed({ plan, net, summary }: Measured): HandleNeed {
   const { handle } = plan;
   if (handle.kind === 'none') return { parts: [], wrap: null, span: 0 };
   const { bow, rise, ear } = handle;

@@ -1,6 +1,6 @@
 /** Everything one basket takes, read off the settled basket. Lengths mm, weights g. */
 import { cutStep } from '../../plan/cutStep.ts';
-import type { Basket } from '../basket.ts';
+import type { Measured } from '../basket.ts';
 import type { WrapNeed } from './handleParts.ts';
 import { handleNeed } from './handleParts.ts';
 import { strandGrams } from './mass.ts';
@@ -41,7 +41,7 @@ export interface Material {
 }
 
 /** The cut list, the weavers and the materials of one basket. */
-export function quantities(basket: Basket): Quantities {
+export function quantities(basket: Measured): Quantities {
   const { plan } = basket;
   const step = cutStep(plan);
   const cut = (part: Omit<Part, 'length'>): Part => ({

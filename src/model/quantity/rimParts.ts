@@ -1,9 +1,11 @@
 /** The rim: two hoops, the filler between them, and the lashing that holds them. */
-import type { Basket } from '../basket.ts';
+
+import { caneThickness } from '../../plan/strandSizes.ts';
+import type { Measured } from '../basket.ts';
 import { halfWall } from '../read/wallThickness.ts';
 import { lasherLength } from './lasher.ts';
 import type { Part, Stock } from './part.ts';
-import { caneThickness, undyed } from './stock.ts';
+import { undyed } from './stock.ts';
 
 /** The rim's parts as it takes them, not yet rounded; and how far each hoop end is thinned. */
 export interface RimNeed {
@@ -24,7 +26,7 @@ const fillerThickness = 4.5;
  * tape reads there, inside by the girth of the inner face; and its lap. (Trade: the inside one comes
  * out about 2 in shorter.)
  */
-export function rimNeed({ plan, net, rows }: Basket): RimNeed {
+export function rimNeed({ plan, net, rows }: Measured): RimNeed {
   const last = rows.at(-1);
   if (!last) throw new RangeError('rows are none, allowed 1 and more');
   const { hoop, lap, filler, lasher } = plan.rim;

@@ -1,6 +1,7 @@
 /** The weaver of each band: how much of it, in how many strands, and where they meet. */
 import type { Plan } from '../../plan/schema.ts';
-import type { Basket } from '../basket.ts';
+import { turnLength, weaveFacts } from '../../plan/weaveFacts.ts';
+import type { Measured } from '../basket.ts';
 import { helixCrimp, peirceCrimp } from './crimp.ts';
 import type { Stock } from './part.ts';
 
@@ -39,7 +40,7 @@ export interface WeaverNeed {
 const endTaperShare = 0.55;
 
 /** Weavers by band, from the base up. */
-export function weaverNeeds(basket: Basket): WeaverNeed[] {
+export function weaverNeeds(basket: Measured): WeaverNeed[] {
   const { plan, rows } = basket;
   let last = 0;
   return plan.bands.map((band, index) => {
@@ -49,17 +50,18 @@ export function weaverNeeds(basket: Basket): WeaverNeed[] {
   });
 }
 
-function weaverNeed({ plan, net }: Basket, band: number, rows: Basket['rows']): WeaverNeed {
+function weaverNeed({ plan, net }: Measured, band: number, rows: Measured['rows']): WeaverNeed {
   const own = plan.bands[band];
   const [first, last] = [rows[0], rows.at(-1)];
   if (!own || !first || !last) throw new RangeError(`band is ${band}, allowed one with rows`);
   const { weave, weaver, colour } = own;
   const ends = net.ends.length;
   const { splice, taper, usableStrand } = plan.allowances;
-  const spirals = weave !== 'rounds';
+  const facts = weaveFacts[weave];
+  const spirals = facts.climb > 0;
   let way = 0;
   const lengths = rows.map(({ row, girthReached }) => {
-    const turn = spirals ? Math.hypot(girthReached, net.rows[row]?.pitch ?? 0) : girthReached;
+    const turn = turnLength(weave, girthReached, net.rows[row]?.pitch ?? 0);
     way += turn;
     return turn * (1 + crimp(weave, plan.base.stake.thickness, weaver.thickness, turn / ends));
   });
@@ -68,17 +70,17 @@ function weaverNeed({ plan, net }: Basket, band: number, rows: Basket['rows']): 
   const runs = spirals
     ? spiralRuns(weave, lengths, lap, usableStrand)
     : roundRuns(lengths, lap, usableStrand);
-  const tapers = isSpiral(weave);
+  const { tapers } = facts;
   // A spiral that goes on from the band below is lapped on to it.
   const goesOn = tapers && isSpiral(plan.bands[band - 1]?.weave);
-  const joins = runs.laps + (goesOn ? strandsAtOnce(weave) : 0);
+  const joins = runs.laps + (goesOn ? facts.weavers : 0);
   return {
     band,
     first: first.row,
     last: last.row,
     weave,
     stock: { ...weaver, colour },
-    length: (weave === 'twined' ? 2 : 1) * woven + joins * lap,
+    length: facts.strandsInRow * woven + joins * lap,
     crimp: woven / way - 1,
     strands: runs.strands,
     lap,
@@ -92,18 +94,14 @@ function weaverNeed({ plan, net }: Basket, band: number, rows: Basket['rows']): 
 
 /** Weaves whose weaver climbs from row to row, and is thinned where it begins and ends. */
 function isSpiral(weave: Weave | undefined): boolean {
-  return weave === 'continuous' || weave === 'twill' || weave === 'chased';
-}
-
-function strandsAtOnce(weave: Weave): number {
-  return weave === 'chased' ? 2 : 1;
+  return weave !== undefined && weaveFacts[weave].tapers;
 }
 
 /** Only every other span of a 2/2 twill crosses the wall; the others lie flat. */
 function crimp(weave: Weave, stake: number, weaver: number, spacing: number): number {
-  if (weave === 'twined') return helixCrimp(stake, weaver, spacing);
-  const plain = peirceCrimp((stake + weaver) / spacing);
-  return weave === 'twill' ? plain / 2 : plain;
+  const { path, period } = weaveFacts[weave];
+  if (path === 'helix') return helixCrimp(stake, weaver, spacing);
+  return (2 / period) * peirceCrimp((stake + weaver) / spacing);
 }
 
 /** Strands, laps and the rows (from 0) where one strand gives way to the next. */
@@ -118,7 +116,7 @@ interface Runs {
  * chase one another each weaves every other row.
  */
 function spiralRuns(weave: Weave, lengths: readonly number[], lap: number, strand: number): Runs {
-  if (weave === 'chased') {
+  if (weaveFacts[weave].weavers === 2) {
     const runs = [0, 1].map((turn) =>
       lengths.map((length, row) => (row % 2 === turn ? length : 0)),
     );
@@ -126,7 +124,7 @@ function spiralRuns(weave: Weave, lengths: readonly number[], lap: number, stran
     return both(one, other);
   }
   const run = strandRun(lengths, lap, strand);
-  return weave === 'twined' ? both(run, run) : run;
+  return weaveFacts[weave].strandsInRow === 2 ? both(run, run) : run;
 }
 
 function both(one: Runs | undefined, other: Runs | undefined): Runs {

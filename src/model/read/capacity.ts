@@ -21,9 +21,30 @@ export function capacity(
   stakes: readonly StakeReading[],
   curves: readonly RowCurve[],
 ): number {
-  const ends = net.ends.length;
-  const triangles = withTop(net);
-  const inner = new Float64Array(3 * (net.nodeCount + ends));
+  const { points, triangles, level } = innerSurface(plan, net, positions, stakes);
+  return Math.max(
+    0,
+    volumeBelow(points, triangles, level) + rounding(net, positions, points, curves, level),
+  );
+}
+
+/** The inner faces of base and wall, open above: what is filled. */
+export interface InnerSurface {
+  /** x, y, z of the net's nodes moved inward, and of the top of each end after them. */
+  readonly points: Float64Array;
+  readonly triangles: Int32Array;
+  /** Height of the lowest top: fuller it would run over. */
+  readonly level: number;
+}
+
+/** The inner faces of a standing basket, by the chords between its nodes. */
+export function innerSurface(
+  plan: Plan,
+  net: Net,
+  positions: Float64Array,
+  stakes: readonly StakeReading[],
+): InnerSurface {
+  const inner = new Float64Array(3 * (net.nodeCount + net.ends.length));
   inner.set(inward(plan, net, positions));
   let level = Number.POSITIVE_INFINITY;
   stakes.forEach(({ path }, e) => {
@@ -33,12 +54,10 @@ export function capacity(
     const top = 3 * (net.nodeCount + e);
     inner[top] = x + inner[last]! - positions[last]!;
     inner[top + 1] = y + inner[last + 1]! - positions[last + 1]!;
-    inner[top + 2] = z + inner[last + 2]! - positions[last + 2]!;
+    // The top is cut off level, whichever way the wall leans.
+    inner[top + 2] = z;
   });
-  return Math.max(
-    0,
-    volumeBelow(inner, triangles, level) + rounding(net, positions, curves, level),
-  );
+  return { points: inner, triangles: withTop(net), level };
 }
 
 /** The net's triangles and those of one more ring, numbered on after the nodes. */
@@ -91,10 +110,14 @@ function inward(plan: Plan, net: Net, x: Float64Array): Float64Array {
   return moved;
 }
 
-/** Volume between the rows' curves and their chords, up to `level`. */
+/**
+ * Volume between the rows' curves and their chords, up to `level`: measured in the middle of the wall, and
+ * brought in to its inner face in proportion to what the chords enclose there.
+ */
 function rounding(
   net: Net,
   positions: Float64Array,
+  inner: Float64Array,
   curves: readonly RowCurve[],
   level: number,
 ): number {
@@ -103,7 +126,9 @@ function rounding(
   let heightBelow = meanHeight(net.rows[0]!.nodes, positions);
   for (const [index, { points }] of curves.entries()) {
     const row = net.rows[index + 1]!;
-    const beyond = areaInside(points) - areaInside(nodesOf(row.nodes, positions));
+    const middle = areaInside(nodesOf(row.nodes, positions));
+    const share = areaInside(nodesOf(row.nodes, inner)) / middle;
+    const beyond = share * (areaInside(points) - middle);
     const height = Math.min(level, meanHeight(row.nodes, positions));
     volume += (height - heightBelow) * (below < 0 ? beyond : (below + beyond) / 2);
     below = beyond;

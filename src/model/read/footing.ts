@@ -1,5 +1,5 @@
 /** What the basket stands on. (`!`: typed arrays in a hot loop.) */
-import { baseSize } from '../../plan/baseSize.ts';
+import { baseSize, isRound } from '../../plan/baseSize.ts';
 import type { Plan } from '../../plan/schema.ts';
 import type { Net } from '../net/net.ts';
 import { midSideEnds } from './midSides.ts';
@@ -10,7 +10,10 @@ export interface Footing {
   /** Nodes that touch the table, and in how many separate places they do. */
   readonly contacts: readonly number[];
   readonly feet: number;
-  /** How far the corners stand below the middles of the base's edges (middle lines); 0 where they do not. */
+  /**
+   * How far the corners stand below the middles of the base's edges (middle lines); 0 where they
+   * do not, and on a round base, which has none.
+   */
   readonly footHeight: number;
   /** Clear height under the middle of the base. */
   readonly centreClearance: number;
@@ -42,7 +45,7 @@ export function footing(plan: Plan, net: Net, positions: Float64Array): Footing 
   return {
     contacts,
     feet: clusters(contacts, net),
-    footHeight: Math.max(0, mean(middles) - mean(corners)),
+    footHeight: isRound(plan.base) ? 0 : Math.max(0, mean(middles) - mean(corners)),
     centreClearance: Math.max(0, mean(middleOfBase(net).map((node) => under[node]!))),
     hang: Math.max(0, mean(corners) - lowest),
     stance: {

@@ -1,6 +1,7 @@
 /** What the woven strands weigh, and where that weight lies. (`!`: typed arrays in a hot loop.) */
 import { bandOfRow } from '../../plan/counts.ts';
 import type { Plan } from '../../plan/schema.ts';
+import { weaveFacts } from '../../plan/weaveFacts.ts';
 import type { Net } from '../net/net.ts';
 import { sectionArea } from '../strand/section.ts';
 
@@ -25,8 +26,7 @@ export function nodeMass(plan: Plan, net: Net): Float64Array {
   }
   for (let row = 1; row < net.rows.length; row++) {
     const { weaver, weave } = bandOfRow(plan, row);
-    const strands = weave === 'twined' ? 2 : 1;
-    addLoop(mass, net, row, strands * sectionArea(weaver));
+    addLoop(mass, net, row, weaveFacts[weave].strandsInRow * sectionArea(weaver));
   }
   const last = net.rows.length - 1;
   addLoop(mass, net, last, 2 * sectionArea(plan.rim.hoop));

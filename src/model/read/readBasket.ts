@@ -1,6 +1,6 @@
 /** The settled net, stood on the table and measured. */
 import type { Plan } from '../../plan/schema.ts';
-import type { Basket, Settling } from '../basket.ts';
+import type { Measured, Settling } from '../basket.ts';
 import type { Net } from '../net/net.ts';
 import { cutList } from './cutList.ts';
 import { nodeMass } from './mass.ts';
@@ -10,11 +10,13 @@ import { stakeReadings } from './stakes.ts';
 import { stand } from './stand.ts';
 import { summary } from './summary.ts';
 
-/** All of a basket but what should be said about it. */
-export type Reading = Omit<Basket, 'findings'>;
-
 /** Reads everything off a settled net; `shape` holds x, y, z of each node, mm, however it lies. */
-export function readBasket(plan: Plan, net: Net, shape: Float64Array, settling: Settling): Reading {
+export function readBasket(
+  plan: Plan,
+  net: Net,
+  shape: Float64Array,
+  settling: Settling,
+): Measured {
   const mass = nodeMass(plan, net);
   const positions = stand(plan, net, shape, mass);
   const curves = rowCurves(net, positions);

@@ -1,7 +1,9 @@
 /** Every row as a maker would measure it. (`!`: typed arrays in a hot loop.) */
+import { bandOfRow } from '../../plan/counts.ts';
 import type { Plan } from '../../plan/schema.ts';
 import type { RowReading } from '../basket.ts';
 import type { Net } from '../net/net.ts';
+import { edgeStrain } from './edgeStrain.ts';
 import { leans } from './lean.ts';
 import { midSideEnds } from './midSides.ts';
 import type { RowCurve } from './smoothRow.ts';
@@ -62,6 +64,7 @@ export function rowReadings(
       leanMost: lean.most,
       gapLeast,
       gapMost,
+      edgeStrain: edgeStrain(net, index + 1, bandOfRow(plan, index + 1).weaver.width, positions),
       wall,
     };
   });

@@ -1,7 +1,7 @@
 /** The basket in a few figures. (`!`: lists that are never empty.) */
 import { baseGirth, baseSize } from '../../plan/baseSize.ts';
 import type { Plan } from '../../plan/schema.ts';
-import type { RowReading, Settling, StakeReading, Summary } from '../basket.ts';
+import type { Measured, RowReading, Settling, StakeReading } from '../basket.ts';
 import type { Net } from '../net/net.ts';
 import { capacity } from './capacity.ts';
 import { footing } from './footing.ts';
@@ -23,7 +23,7 @@ export interface Read {
 }
 
 /** Height is that of the highest stake where the wall ends; the rim is the last row. */
-export function summary(read: Read): Summary {
+export function summary(read: Read): Measured['summary'] {
   const { plan, net, positions, curves, rows, stakes, settling } = read;
   const { length, width } = baseSize(plan.base);
   const { contacts, feet, footHeight, centreClearance } = footing(plan, net, positions);
@@ -43,6 +43,11 @@ export function summary(read: Read): Summary {
     feet,
     capacity: capacity(plan, net, positions, stakes, curves),
     tipAngle: tipping(read, contacts),
+    // Each row takes up a strip of its girth, one pitch high.
+    wallArea: rows.reduce(
+      (area, { row, girthReached }) => area + girthReached * net.rows[row]!.pitch,
+      0,
+    ),
     iterations: settling.iterations,
     worstGirthError: settling.worstGirthError,
     worstStakeStretch: settling.worstStakeStretch,

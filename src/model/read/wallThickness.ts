@@ -12,7 +12,12 @@ export function halfWall(plan: Plan, row: number): number {
   return plan.base.stake.thickness / 2 + bandOfRow(plan, row).weaver.thickness;
 }
 
-/** From the middle of the base to either face where two stakes cross, mm: one stake. */
-export function halfBase(plan: Plan): number {
-  return plan.base.stake.thickness;
+/** From the middle of the base to either face, mm: one stake where two cross, half of a board. */
+export function halfBase({ base }: Plan): number {
+  return base.kind === 'board' ? base.thickness / 2 : base.stake.thickness;
+}
+
+/** The same on the base's edge, where a stake leaves it. */
+export function halfEdge({ base }: Plan): number {
+  return base.kind === 'board' ? base.thickness / 2 : base.stake.thickness / 2;
 }

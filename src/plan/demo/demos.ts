@@ -3,7 +3,9 @@ import type { Plan, PlanDocument } from '../schema.ts';
 import { planSchema } from '../schema.ts';
 import { dryingTray } from './dryingTray.ts';
 import { labelPot } from './labelPot.ts';
+import { loafBasket } from './loafBasket.ts';
 import { orchardTrug } from './orchardTrug.ts';
+import { plumBowl } from './plumBowl.ts';
 import { russetJar } from './russetJar.ts';
 
 export interface Demo {
@@ -18,6 +20,8 @@ export const demos: readonly [Demo, ...Demo[]] = [
   demo('label-pot', labelPot),
   demo('drying-tray', dryingTray),
   demo('russet-jar', russetJar),
+  demo('plum-bowl', plumBowl),
+  demo('loaf-basket', loafBasket),
 ];
 
 function demo(id: string, document: PlanDocument): Demo {

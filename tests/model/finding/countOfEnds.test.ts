@@ -27,12 +27,28 @@ test.each([
   ['continuous', true],
   ['rounds', false],
   ['chased', false],
-  ['twill', true],
   ['twined', true],
   ['twined', false],
 ] as const)('%s goes with its count of ends (odd: %s)', (weave, odd) => {
   expect(said(weave, odd)).toEqual([]);
 });
+
+test.each([
+  [7, 'one left over', 'against the way'],
+  [8, 'three left over', 'along with the way'],
+] as const)(
+  'a twill on an odd count tells which way its diagonal climbs (%i lengthwise)',
+  (lengthwise, over, way) => {
+    const plan = squareBase({ lengthwise });
+    const band = { rows: 20, weave: 'twill', weaver, packing: 1, colour: 'natural' } as const;
+    const oddEnd = { kind: 'split', at: 'middle of a long side' } as const;
+    const [finding, ...others] = countOfEnds(readingOf({ ...plan, oddEnd, bands: [band] }));
+    expect(others).toEqual([]);
+    expect(finding).toMatchObject({ kind: 'twill-step', severity: 'note' });
+    expect(finding?.text).toContain(over);
+    expect(finding?.text).toContain(way);
+  },
+);
 
 test('a twill on two ends more than fours shows no diagonal, and is warned of', () => {
   const plan = { ...squareBase({ lengthwise: 8 }) };
@@ -52,4 +68,13 @@ test('only the rows of the band that does not go are named', () => {
   expect(others).toEqual([]);
   expect(finding?.rows).toEqual([4, 5, 6, 7]);
   expect(finding?.text).toContain('Rows 4 to 7');
+});
+
+test('bands that follow one another in one weave are one finding', () => {
+  const band = { rows: 10, weave: 'continuous', weaver } as const;
+  const found = countOfEnds(
+    readingOf(squarePlan({ bands: [band, { ...band, colour: 'walnut' }] })),
+  );
+  expect(found).toHaveLength(1);
+  expect(found[0]?.rows).toHaveLength(20);
 });

@@ -156,3 +156,64 @@ function documentOf(made: Ingredients, girthLine: PlanDocument['girthLine']): Pl
     girthLine,
   } as PlanDocument;
 }
+
+/** Baskets of the size that people weave: 4 … 9 by 4 … 13 stakes of about 1/2 in, 8 … 32 rows. */
+export const workshopPlan: fc.Arbitrary<Plan> = fc
+  .record({
+    lengthwise: fc.integer({ min: 4, max: 9 }),
+    crosswise: fc.integer({ min: 4, max: 13 }),
+    width: tenths(9, 16),
+    thickness: tenths(0.9, 1.5),
+    gap: tenths(4, 10),
+    kind: fc.constantFrom('pinned', 'square', 'fanned'),
+    cornerRows: fc.integer({ min: 0, max: 8 }),
+    hold: fc.constantFrom(0, 0, 0.5),
+    upsett: fc.constantFrom('rolled', 'creased'),
+    lift: fc.constantFrom(0, 0.08, 0.15),
+    oddEnd: fc.constantFrom('none', 'split', 'added'),
+    rows: fc.integer({ min: 8, max: 32 }),
+    weaver: fc.record({
+      section: fc.constant('flat-oval'),
+      width: tenths(3, 7),
+      thickness: tenths(1.2, 2.4),
+    }),
+    set: fc.constantFrom(0, 0.3, 0.5, 0.7),
+    slopes: fc.tuple(share(-0.3, 0.4), share(-0.5, 0.3)),
+  })
+  .map(({ lengthwise, crosswise, width, thickness, gap, kind, cornerRows, lift, ...made }) => {
+    const size = (count: number) => count * width + (count - 1) * gap;
+    const girth = 2 * (size(lengthwise) + size(crosswise));
+    const middle = Math.ceil(made.rows / 2);
+    const flat = (2 * Math.PI * made.weaver.width) / 1.5;
+    const belly = girth + made.slopes[0] * flat * middle;
+    const rim = belly + made.slopes[1] * flat * (made.rows - middle);
+    return planOf({
+      format: 'girthline',
+      version: 1,
+      name: 'Workshop basket',
+      base: {
+        kind: 'mat',
+        lengthwise,
+        crosswise,
+        stake: { section: 'flat', width, thickness },
+        gap,
+        corners: {
+          kind,
+          rows: kind === 'square' ? 0 : cornerRows,
+          hold: made.hold,
+          holdRows: 12,
+        },
+        upsett: made.upsett,
+        centreLift: lift * Math.min(size(lengthwise), size(crosswise)),
+      },
+      oddEnd: { kind: made.oddEnd },
+      bands: [{ rows: made.rows, weave: 'rounds', weaver: made.weaver }],
+      set: { stakes: made.set },
+      girthLine: {
+        points: [
+          { row: middle, girth: Math.max(girth / 2, belly) },
+          { row: made.rows, girth: Math.max(girth / 2, rim) },
+        ],
+      },
+    } as PlanDocument);
+  });

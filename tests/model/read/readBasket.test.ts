@@ -2,9 +2,10 @@ import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { findings } from '../../../src/model/finding/findings.ts';
 import { settleBasket } from '../../../src/model/settleBasket.ts';
+import { baseLift } from '../../../src/plan/baseSize.ts';
 import { demos } from '../../../src/plan/demo/demos.ts';
 import type { Plan } from '../../../src/plan/schema.ts';
-import { anyPlan } from '../../plan/plans.ts';
+import { anyPlan, matOf } from '../../plan/plans.ts';
 import { readingOf, squarePlan } from '../readings.ts';
 
 /** The square plan with all its lengths `scale` times as large. */
@@ -19,7 +20,7 @@ function scaled(scale: number): Plan {
   });
   return {
     ...plan,
-    base: { ...plan.base, stake: strand(plan.base.stake), gap: 5 * scale },
+    base: { ...matOf(plan), stake: strand(plan.base.stake), gap: 5 * scale },
     bands: [{ ...band, weaver: strand(band.weaver) }],
     girthLine: { points: [{ row: 20, girth: 400 * scale }], rows: {} },
     rim: { ...plan.rim, hoop: strand(plan.rim.hoop) },
@@ -57,7 +58,7 @@ test('whatever may be planned is read off in finite numbers, and said without th
       expect(missing).toEqual([]);
       for (const { text } of found) expect(text).not.toMatch(/NaN|undefined|Infinity/);
     }),
-    { numRuns: 25 },
+    { numRuns: 60 },
   );
 });
 
@@ -73,6 +74,6 @@ test.each(demos)(
     const { summary, rows } = settleBasket(plan);
     const wall = rows.at(-1)?.wall ?? 0;
     expect(summary.height).toBeGreaterThan(0.5 * wall);
-    expect(summary.height).toBeLessThan(wall + summary.footHeight + plan.base.centreLift + 5);
+    expect(summary.height).toBeLessThan(wall + summary.footHeight + baseLift(plan.base) + 5);
   },
 );

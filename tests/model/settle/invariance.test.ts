@@ -8,7 +8,11 @@ import { netOf } from '../readings.ts';
 import { belliedPlan, farthest, matPlan, moved } from './shapes.ts';
 
 /** Keys that are lengths wherever they stand in a plan. */
-const lengths = new Set(['width', 'thickness', 'gap', 'lengthwise', 'crosswise', 'centreLift']);
+const lengths = new Set(
+  'width thickness gap lengthwise crosswise centreLift hub diameter at border length slot rise spread'.split(
+    ' ',
+  ),
+);
 
 /** The plan with every length in it `times` as long; counts, shares and what only the rim is made of stay. */
 function enlarged(plan: Plan, times: number): Plan {
@@ -30,6 +34,7 @@ function enlarged(plan: Plan, times: number): Plan {
     ...plan,
     base: grown(plan.base),
     bands: grown(plan.bands),
+    handle: grown(plan.handle),
     girthLine: { ...plan.girthLine, points },
   };
 }

@@ -1,8 +1,10 @@
+import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import type { Limits } from '../../../src/model/settle/settle.ts';
 import { settlePlan, shapeMemory } from '../../../src/model/settle/settlePlan.ts';
 import { demos } from '../../../src/plan/demo/demos.ts';
 import type { Plan } from '../../../src/plan/schema.ts';
+import { workshopPlan } from '../properties/randomPlan.ts';
 import { belliedPlan, farthest, matPlan } from './shapes.ts';
 
 /** Limits that are never met, so that `times` as many iterations are all spent. */
@@ -24,6 +26,11 @@ const plans: readonly (readonly [string, Plan])[] = [
   ['limp weavers', matPlan({ bands: bandsOf(0.6) })],
   ['stiff weavers', matPlan({ bands: bandsOf(3) })],
   ['three rows', matPlan({ rows: 3 })],
+  ...fc
+    .sample(workshopPlan, { numRuns: 10, seed: 5 })
+    // What does not come to rest has a finding that says so.
+    .filter((plan) => settlePlan(plan).outcome.converged)
+    .map((plan, i) => [`random basket ${i}`, plan] as const),
 ];
 
 function bandsOf(thickness: number): Plan['bands'] {

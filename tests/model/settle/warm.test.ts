@@ -23,7 +23,7 @@ test('the same plan settles to the same numbers to the last bit', () => {
     expect([...one.work.tensions.loop]).toEqual([...other.work.tensions.loop]);
     expect(one.outcome).toEqual(other.outcome);
   }
-});
+}, 60_000);
 
 describe('a girth line dragged step by step ends where a cold start ends, within 0.1 mm', () => {
   const dragged = (plan: Plan, between: (memory: ShapeMemory) => void) => {

@@ -1,16 +1,18 @@
 /** The base at full size with the place of every stake, to true it by. */
 import type { Basket } from '../../../model/basket.ts';
+import type { Plan } from '../../../plan/schema.ts';
 import { formatLength } from '../../../plan/units.ts';
 import type { Mark } from '../page/mark.ts';
 import { box, inks, line } from '../page/mark.ts';
 import type { Ruler } from '../page/ruler.ts';
 import { words } from '../page/words.ts';
+import { between } from '../picture/camera.ts';
 import type { Drawing } from './tiles.ts';
 
 /** Of the base's edge. */
-export const baseLine = { stroke: '#000000', width: 0.35 } as const;
+const baseLine = { stroke: '#000000', width: 0.35 } as const;
 /** Of the two edges of a stake. */
-export const stakeLine = { stroke: '#1f4e5f', width: 0.12 } as const;
+const stakeLine = { stroke: '#1f4e5f', width: 0.12 } as const;
 
 const diagonalLine = { stroke: inks.line, width: 0.2, dash: [4, 2] };
 
@@ -26,11 +28,13 @@ export function baseTemplate({ net, plan, summary }: Basket, ruler: Ruler): Draw
   const edge = Array.from(net.rows[0]?.nodes ?? [], at);
   const stakes = net.stakes.flatMap((stake) => {
     const [from, to] = stake.edge;
-    if (from < 0 || to < 0) return [];
-    const path = Array.from(stake.nodes.slice(from, to + 1), at);
-    return [{ path: stretched(path, beyond), width: stake.strand.width }];
+    const last = to < 0 ? stake.nodes.length - 1 : to;
+    const path = Array.from(stake.nodes.slice(Math.max(0, from), last + 1), at);
+    const whole = stretched(path, beyond);
+    const drawn = whole.slice(from < 0 ? 1 : 0, to < 0 ? -1 : undefined);
+    return [{ path: drawn, width: stake.strand.width }];
   });
-  const outline = plan.base.kind === 'mat' ? corners(edge) : edge;
+  const outline = isSquareCut(plan.base) ? corners(edge) : rounded(edge);
   const all = [...outline, ...stakes.flatMap(({ path }) => path)];
   const left = Math.min(...all.map(([x]) => x)) - 2;
   const top = Math.min(...all.map(([, y]) => y)) - 2;
@@ -60,6 +64,25 @@ export function baseTemplate({ net, plan, summary }: Basket, ruler: Ruler): Draw
 }
 
 type Point = readonly [number, number];
+
+/** Whether the base is a rectangle with corners. */
+function isSquareCut(base: Plan['base']): boolean {
+  return base.kind === 'mat' || (base.kind === 'board' && base.shape === 'rectangle');
+}
+
+/** A smooth closed line through the points of a round edge. */
+function rounded(edge: readonly Point[]): Point[] {
+  const point = (at: number) => {
+    const [x, y] = edge[(at + edge.length) % edge.length] ?? [0, 0];
+    return [x, y, 0] as const;
+  };
+  return edge.flatMap((_, at) =>
+    [0, 0.25, 0.5, 0.75].map((share): Point => {
+      const [x, y] = between(point(at - 1), point(at), point(at + 1), point(at + 2), share);
+      return [x, y];
+    }),
+  );
+}
 
 /** The rectangle round a mat's edge. */
 function corners(edge: readonly Point[]): Point[] {

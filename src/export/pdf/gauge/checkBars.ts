@@ -6,7 +6,7 @@ import type { Ruler } from '../page/ruler.ts';
 import { words } from '../page/words.ts';
 
 /** Nothing else is drawn in this colour and width. */
-export const barLine = { stroke: '#8a3b12', width: 0.5 } as const;
+const barLine = { stroke: '#8a3b12', width: 0.5 } as const;
 
 /** Room that the bars take at the top of a page, mm. */
 export const barRoom = 20;

@@ -28,10 +28,7 @@ export function gaugePages(basket: Basket, ruler: Ruler, paper: Paper, day: stri
     ...tiled(halfGauge(basket, ruler, 'side'), halfNote),
     ...tiled(halfGauge(basket, ruler, 'end'), halfNote),
     ...stripLeaves(basket, ruler, size),
-    ...tiled(
-      baseTemplate(basket, ruler),
-      'Lay the damp base on it: edges, gaps and both diagonals.',
-    ),
+    ...tiled(baseTemplate(basket, ruler), baseNotes[basket.plan.base.kind]),
   ];
   return leaves.map(({ title, note, marks }, at) => ({
     ...size,
@@ -53,6 +50,13 @@ export function gaugePages(basket: Basket, ruler: Ruler, paper: Paper, day: stri
     ],
   }));
 }
+
+const baseNotes: Readonly<Record<Basket['plan']['base']['kind'], string>> = {
+  mat: 'Lay the damp base on it: edges, gaps and both diagonals.',
+  oval: 'Lay the damp base on it: edge and gaps.',
+  wheel: 'Lay the base on it as it grows: the edge, and every spoke in its place.',
+  board: 'Lay the board on it: a stake at every pair of lines.',
+};
 
 const halfNote = 'Cut the card out along the black line. Join pieces by their crosses.';
 

@@ -10,9 +10,9 @@ import { words } from '../page/words.ts';
 import type { Drawing } from './tiles.ts';
 
 /** Colour and width of the line to cut along: nothing else on these pages is drawn so. */
-export const cutLine = { stroke: '#000000', width: 0.3 } as const;
+const cutLine = { stroke: '#000000', width: 0.3 } as const;
 /** Of the tick at each row. */
-export const rowTick = { stroke: '#1f4e5f', width: 0.18 } as const;
+const rowTick = { stroke: '#1f4e5f', width: 0.18 } as const;
 
 /** Card beyond the outline, mm, and the room under the table's line. */
 const card = 26;
@@ -49,11 +49,14 @@ export function halfGauge(basket: Basket, ruler: Ruler, view: OutlineView): Draw
       ],
       { closed: true, ...cutLine },
     ),
-    words(ruler, `${name} gauge: hold it against the middle of the ${where}`, 3, table - 14, {
-      size: 9,
-      bold: true,
-    }),
-    words(ruler, 'the table runs along this line', 3, table - 2, soft),
+    words(
+      ruler,
+      `${name} gauge: hold it against the middle of the ${where}`,
+      width - 3,
+      table - seen.top / 2,
+      { size: 8, bold: true, turn: 90, align: 'middle' },
+    ),
+    words(ruler, 'table', 3, table - 2, soft),
     words(ruler, 'middle of the basket', 4, table - seen.top / 2, {
       ...soft,
       turn: 90,

@@ -8,12 +8,13 @@ import type { Ruler } from '../page/ruler.ts';
 import { words } from '../page/words.ts';
 
 /** Of the zero line and of the mark at a row's girth; nothing else is drawn so. */
-export const zeroLine = { stroke: '#000000', width: 0.4 } as const;
-export const girthLine = { stroke: '#1f4e5f', width: 0.15 } as const;
+const zeroLine = { stroke: '#000000', width: 0.4 } as const;
+const girthLine = { stroke: '#1f4e5f', width: 0.15 } as const;
 
 /** Height of the strip and of a lane for row numbers, mm. */
 export const stripHeight = 30;
 const lanes = 5;
+const lanesTop = 3;
 const lane = 4.4;
 /** Strip beyond the largest girth, mm. */
 const spare = 15;
@@ -61,12 +62,16 @@ export function tapeStrip({ plan, rows }: Basket, ruler: Ruler, width: number): 
     }
     marks.push(...scale(ruler, unit, from, length));
     const numbers: Mark[] = [];
+    const isHere = (girth: number) => girth >= from && girth < from + length;
+    for (const { tapeGirth } of rows) {
+      const x = tapeGirth - from;
+      if (isHere(tapeGirth)) marks.push(line([x, lanesTop, x, stripHeight], girthLine));
+    }
     for (const { girth, text, level } of labels) {
+      if (!isHere(girth)) continue;
       const x = girth - from;
-      if (x < 0 || x >= length) continue;
-      const top = 3 + level * lane;
+      const top = lanesTop + level * lane;
       const wide = ruler.width(text, 6.5, true);
-      marks.push(line([x, top, x, stripHeight], girthLine));
       numbers.push(
         box([x + 0.2, top, wide + 0.6, 2.6], { stroke: null, fill: inks.white }),
         words(ruler, text, x + 0.5, top + 2.4, { size: 6.5, bold: true }),
@@ -96,16 +101,34 @@ interface Label {
   readonly level: number;
 }
 
-/** A mark a row, in the order of girths, each number in a lane where it has room. */
+/** Marks nearer to one another than this share a label, mm. */
+const together = 0.4;
+
+/** Labels in the order of girths, each in a lane where it has room. */
 function labelled(rows: Basket['rows'], ruler: Ruler): Label[] {
   const free = Array<number>(lanes).fill(Number.NEGATIVE_INFINITY);
-  return rows
-    .toSorted((one, other) => one.tapeGirth - other.tapeGirth || one.row - other.row)
-    .map(({ row, tapeGirth }): Label => {
-      const open = free.findIndex((until) => until <= tapeGirth);
-      const level = open >= 0 ? open : free.indexOf(Math.min(...free));
-      const text = `${row}`;
-      free[level] = tapeGirth + ruler.width(text, 6.5, true) + 1;
-      return { girth: tapeGirth, text, level };
-    });
+  const groups: { girth: number; rows: number[] }[] = [];
+  for (const { row, tapeGirth } of rows.toSorted((one, two) => one.tapeGirth - two.tapeGirth)) {
+    const last = groups.at(-1);
+    if (last && tapeGirth - last.girth <= together) last.rows.push(row);
+    else groups.push({ girth: tapeGirth, rows: [row] });
+  }
+  return groups.map(({ girth, rows: numbers }): Label => {
+    const open = free.findIndex((until) => until <= girth);
+    const level = open >= 0 ? open : free.indexOf(Math.min(...free));
+    const text = runs(numbers);
+    free[level] = girth + ruler.width(text, 6.5, true) + 1;
+    return { girth, text, level };
+  });
+}
+
+/** `1–4, 7`: row numbers, those that follow one another taken together. */
+function runs(numbers: readonly number[]): string {
+  const found: [number, number][] = [];
+  for (const number of numbers.toSorted((one, other) => one - other)) {
+    const last = found.at(-1);
+    if (last && last[1] === number - 1) last[1] = number;
+    else found.push([number, number]);
+  }
+  return found.map(([from, to]) => (from === to ? `${from}` : `${from}–${to}`)).join(', ');
 }

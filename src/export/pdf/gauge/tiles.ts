@@ -26,10 +26,10 @@ export interface Tile {
 }
 
 /** Strip that neighbouring pages have in common, mm. */
-export const overlap = 12;
+const overlap = 12;
 
 /** Of a joining mark. */
-export const joinLine = { stroke: '#565f63', width: 0.2 } as const;
+const joinLine = { stroke: '#565f63', width: 0.2 } as const;
 
 /** The drawing on as many pages as it needs, row by row. */
 export function tiles(upright: Drawing, ruler: Ruler, paper: PaperSize): Tile[] {

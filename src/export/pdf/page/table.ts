@@ -23,14 +23,16 @@ export interface TableLook {
   readonly ground?: (row: number) => Ink | null;
 }
 
+/** Blank beside and over a cell's text, mm. */
 const pad = 1.4;
+const padUp = 0.8;
 
 /** Draws `rows` of texts under the columns' titles at the flow's place. */
 export function table(
   flow: Flow,
   columns: readonly Column[],
   rows: readonly (readonly string[])[],
-  { size = 8.5, rowHeight = 0, ground = () => null }: TableLook = {},
+  { size = 8.5, rowHeight = 5.9, ground = () => null }: TableLook = {},
 ): void {
   const whole = columns.reduce((sum, { share }) => sum + share, 0);
   let x = flow.left;
@@ -46,7 +48,7 @@ export function table(
       wrapped(flow.ruler, texts[at] ?? '', width - 2 * pad, size, bold || column.bold === true),
     );
   const heightOf = (lines: readonly (readonly string[])[]) =>
-    Math.max(...lines.map((one) => one.length)) * step + 2 * pad * 0.8;
+    Math.max(...lines.map((one) => one.length)) * step + 2 * padUp;
   const head = cells(
     columns.map(({ title }) => title),
     true,

@@ -7,8 +7,11 @@ import type { Nodes } from './nodes.ts';
 import type { Pile, Ribbon } from './ribbon.ts';
 import { ribbonAlong } from './ribbon.ts';
 
+const boardColour = [196, 160, 118] as const;
+
 /** One pile a node of the base; which stake lies on top changes from one to the next. */
-export function basePiles({ net }: Basket, { at, normal }: Nodes): Pile[] {
+export function basePiles({ net, plan }: Basket, { at, normal }: Nodes): Pile[] {
+  if (plan.base.kind === 'board') return floorPiles(net, at, boardColour);
   const byNode = new Map<number, { readonly ribbon: Ribbon; readonly order: number }[]>();
   net.stakes.forEach(({ nodes, edge, strand }, index) => {
     const from = Math.max(0, edge[0]);
@@ -33,11 +36,34 @@ export function basePiles({ net }: Basket, { at, normal }: Nodes): Pile[] {
       byNode.set(node, list);
     }
   });
-  return [...byNode].map(([node, list]) => ({
+  const woven = plan.base.kind === 'wheel' ? floorPiles(net, at, strandColour('natural')) : [];
+  const stakes = [...byNode].map(([node, list]) => ({
     place: at(node),
     before: -2,
     ribbons: list.toSorted((one, other) => one.order - other.order).map(({ ribbon }) => ribbon),
   }));
+  return [...woven, ...stakes];
+}
+
+/** The cells of a base that lets no light through: woven flat, or a board. */
+function floorPiles(net: Basket['net'], at: Nodes['at'], colour: Ribbon['colour']): Pile[] {
+  const wall = Math.min(...(net.rows[1]?.nodes ?? []));
+  const piles: Pile[] = [];
+  const add = (nodes: readonly number[]) => {
+    if (nodes.some((node) => node >= wall)) return;
+    const outline = nodes.map(at);
+    const [first] = outline;
+    if (!first) return;
+    const floor: Ribbon = { outline, edges: [], facing: [0, 0, 1], light: 0.6, colour };
+    piles.push({ place: first, before: -10, ribbons: [floor] });
+  };
+  for (let cell = 0; cell + 3 < net.quads.length; cell += 4) {
+    add(Array.from(net.quads.subarray(cell, cell + 4)));
+  }
+  for (let cell = 0; cell + 2 < net.triangles.length; cell += 3) {
+    add(Array.from(net.triangles.subarray(cell, cell + 3)));
+  }
+  return piles;
 }
 
 function half(one: Vector, other: Vector): Vector {

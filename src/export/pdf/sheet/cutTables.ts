@@ -110,7 +110,7 @@ export function shoppingTable(
 }
 
 /** Strand by the foot or the metre. */
-export function longLength(mm: number, unit: Unit): string {
+function longLength(mm: number, unit: Unit): string {
   if (unit === 'in') return `${Math.ceil(mm / 304.8 - 1e-6)} ft`;
   const metres = mm / 1000;
   return metres < 20

@@ -29,8 +29,8 @@ export function girthFigure(
     top: top + 3,
     bottom: top + height - 11,
   };
-  const first = low - 0.5 * spread;
-  const last = low + 1.5 * spread;
+  const first = low - 0.9 * spread;
+  const last = high + 0.9 * spread;
   const x = (girth: number) =>
     plot.left + ((girth - first) / (last - first)) * (plot.right - plot.left);
   const y = (row: number) => plot.bottom - (row / count) * (plot.bottom - plot.top);
@@ -77,7 +77,10 @@ export function girthFigure(
       const change = before === undefined ? null : girth - (girths[before - 1] ?? girth);
       const [cx, cy] = [x(girth), y(row)];
       const text = formatLength(girth, unit);
-      const since = change === null ? '' : ` (${formatChange(change, unit)} from row ${before})`;
+      const since =
+        change === null
+          ? ''
+          : ` (${formatChange(change, unit, { withUnit: false })} from row ${before})`;
       const label = `row ${row}: ${text}${since}`;
       const long = ruler.width(label, 7.5, false);
       const aside = labelAside(girths, row);

@@ -19,7 +19,7 @@ const columns: readonly Column[] = [
 
 const unitWord = { in: 'inches', cm: 'centimetres', mm: 'millimetres' } as const;
 
-/** Draws the chart. `words` are the step words by row. */
+/** Draws the chart. Rows are a little lower where that keeps the chart on one page. `words` are the step words by row. */
 export function rowChart(flow: Flow, { plan, rows }: Basket, words: ReadonlyMap<number, string>) {
   const { unit } = plan.display;
   const bare = { withUnit: false };
@@ -43,6 +43,10 @@ export function rowChart(flow: Flow, { plan, rows }: Basket, words: ReadonlyMap<
       '',
       words.get(row.row) ?? '',
     ]),
-    { rowHeight: 6.1, size: 8.5, ground: (row) => (row % 2 === 1 ? inks.band : null) },
+    {
+      rowHeight: rows.length > 30 && rows.length <= 40 ? 5.6 : 6.1,
+      size: 8.5,
+      ground: (row) => (row % 2 === 1 ? inks.band : null),
+    },
   );
 }

@@ -39,11 +39,19 @@ export function rowWords(basket: Basket, { weavers }: Quantities): ReadonlyMap<n
     }
   }
   for (const { row, text } of turns(basket)) say(row, text);
-  say(summary.belly.row, `widest: ${formatLength(summary.belly.tapeGirth, unit)}`);
+  if (hasBelly(basket)) {
+    say(summary.belly.row, `widest: ${formatLength(summary.belly.tapeGirth, unit)}`);
+  }
   const end = weavers.at(-1)?.endTaper;
   const last = rows.length;
   say(last, end ? `end thin over ${aboutLength(end, unit)}, above where it began` : 'last row');
   return new Map([...words].map(([row, texts]) => [row, sentence(texts)]));
+}
+
+/** Whether some row is wider than both the first and the last by more than a tape can miss. */
+export function hasBelly({ rows, summary }: Basket): boolean {
+  const ends = [rows[0]?.tapeGirth ?? 0, rows.at(-1)?.tapeGirth ?? 0];
+  return summary.belly.tapeGirth - Math.max(...ends) > 2;
 }
 
 /** Rows from which the girth line goes another way: outward, level, inward. */

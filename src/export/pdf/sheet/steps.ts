@@ -3,6 +3,7 @@ import type { Basket } from '../../../model/basket.ts';
 import type { Quantities } from '../../../model/quantity/quantities.ts';
 import { formatLength } from '../../../plan/units.ts';
 import { aboutLength } from './aboutLength.ts';
+import { hasBelly } from './rowWords.ts';
 import { strandName } from './strandName.ts';
 
 export interface Step {
@@ -48,7 +49,9 @@ export function steps(basket: Basket, needs: Quantities): Step[] {
   say('Upsett', upsett(basket), rest);
   say(
     'Shape by the girth line',
-    `Follow the tape girths: the widest is ${length(summary.belly.tapeGirth)} at row ${summary.belly.row}, the rim ${length(summary.rim.tapeGirth)}.`,
+    hasBelly(basket)
+      ? `Follow the tape girths: the widest is ${length(summary.belly.tapeGirth)} at row ${summary.belly.row}, the rim ${length(summary.rim.tapeGirth)}.`
+      : `Follow the tape girths from ${length(rows[0]?.tapeGirth ?? 0)} at row 1 to ${length(summary.rim.tapeGirth)} at the rim.`,
     'A tight weaver brings the stakes together, a slack one lets them out; spread every change over all gaps alike.',
   );
   const end = needs.weavers.at(-1)?.endTaper;
@@ -120,9 +123,30 @@ function layOut({ plan, summary }: Basket, count: number, length: (mm: number) =
     added: ` Add one end at the ${plan.oddEnd.at}.`,
     none: '',
   }[plan.oddEnd.kind];
+  const template = 'Check it on the base template (gauges.pdf).';
+  const { base } = plan;
+  if (base.kind === 'board') {
+    return `Stand ${count} stakes in the edge of the board, evenly spaced. ${template}${odd}`;
+  }
+  if (base.kind === 'wheel') {
+    const laidIn = base.added
+      ? ` Lay in ${base.added.ends} more ends when it is ${length(base.added.at)} across.`
+      : '';
+    return (
+      `Cross ${base.spokes} spokes at the hub, evenly spread, and weave flat until the base is ` +
+      `${length(base.diameter)} across.${laidIn} ${template}${odd}`
+    );
+  }
+  if (base.kind === 'oval') {
+    return (
+      `Lay ${base.lengthwise} and ${base.crosswise} stakes over and under, lay in the corner ` +
+      `stakes, and weave flat to a base of ${size}. ${template}${odd}`
+    );
+  }
+  const fillers = base.fillers ? ' Fillers lie between the stakes and stay in the base.' : '';
   return (
-    `Lay the ${count} stakes over and under to a base of ${size}. It is true when opposite sides are ` +
-    `equal and both diagonals are; check it on the base template (gauges.pdf).${odd}`
+    `Lay the ${count} strands over and under to a base of ${size}. It is true when opposite sides ` +
+    `are equal and both diagonals are. ${template}${fillers}${odd}`
   );
 }
 

@@ -1,0 +1,120 @@
+import { memo, useDeferredValue } from 'react';
+import type { Differences, PlaceDifference } from '../../model/compare/differences.ts';
+import { differenceText } from '../../plan/measureText.ts';
+import type { Unit } from '../../plan/schema.ts';
+import { formatChange, formatLength } from '../../plan/units.ts';
+import { useRowPointing } from '../useRowPointing.ts';
+import '../charts.css';
+import './compare.css';
+
+export interface DifferenceTableProps {
+  readonly differences: Differences;
+  readonly place: number | null;
+  readonly onPlace: (place: number | null) => void;
+  readonly unit: Unit;
+}
+
+/** Tape girths of both baskets and their difference, place by place, the rim at the top. */
+export function DifferenceTable({ differences, place, onPlace, unit }: DifferenceTableProps) {
+  const settled = useDeferredValue(differences);
+  const { by, places, most, total } = settled;
+  const { scroller, active, listeners } = useRowPointing(place, onPlace, places.length);
+  const plain = (mm: number) => formatLength(mm, unit, { withUnit: false });
+  const mean = (sum: number) => sum / total.places;
+  return (
+    <div className="row-table compare-table">
+      <div className="row-table-head">
+        <h3 className="summary-title">Tape girth, {by === 'row' ? 'row by row' : 'by height'}</h3>
+        <span className="soft">B less A: + where B is larger</span>
+      </div>
+      <div className="row-table-scroll" ref={scroller}>
+        <table>
+          <caption className="field-unseen">
+            Differences of tape girth in {unit}, the second plan less the first. Arrow keys go from
+            line to line.
+          </caption>
+          <thead>
+            <tr>
+              <th scope="col">{by === 'row' ? 'Row' : 'Height'}</th>
+              {by === 'height' && <th scope="col">Row of A</th>}
+              {by === 'height' && <th scope="col">Row of B</th>}
+              <th scope="col" className="side-a">
+                A
+              </th>
+              <th scope="col" className="side-b">
+                B
+              </th>
+              <th scope="col">Difference</th>
+              <th scope="col">per stake gap</th>
+            </tr>
+          </thead>
+          <tbody {...listeners}>
+            {places.toReversed().map((one) => (
+              <DifferenceLine
+                key={one.place}
+                line={one}
+                unit={unit}
+                isPointed={one.place === place}
+                isActive={one.place === active}
+                isMost={one.place === most?.place}
+              />
+            ))}
+          </tbody>
+          {total.places > 0 && (
+            <tfoot>
+              <tr>
+                <th scope="row" colSpan={by === 'height' ? 3 : 1}>
+                  {by === 'row' ? `${total.places} rows together` : `Mean of ${total.places}`}
+                </th>
+                <td>{plain(by === 'row' ? total.a : mean(total.a))}</td>
+                <td>{plain(by === 'row' ? total.b : mean(total.b))}</td>
+                <td>
+                  {formatChange(by === 'row' ? total.difference : mean(total.difference), unit, {
+                    withUnit: false,
+                  })}
+                </td>
+                <td />
+              </tr>
+            </tfoot>
+          )}
+        </table>
+      </div>
+    </div>
+  );
+}
+
+interface DifferenceLineProps {
+  readonly line: PlaceDifference;
+  readonly unit: Unit;
+  readonly isPointed: boolean;
+  readonly isActive: boolean;
+  readonly isMost: boolean;
+}
+
+const DifferenceLine = memo(function DifferenceLine(props: DifferenceLineProps) {
+  const { line, unit, isPointed, isActive, isMost } = props;
+  const isByHeight = Number.isFinite(line.height);
+  const plain = (mm: number) => formatLength(mm, unit, { withUnit: false });
+  return (
+    <tr
+      data-row={line.place}
+      data-most={isMost}
+      tabIndex={isActive ? 0 : -1}
+      className={isPointed ? 'row-pointed' : undefined}
+      aria-current={isPointed ? 'true' : undefined}
+    >
+      <th scope="row">
+        {isMost && <span className="compare-most-note">most apart </span>}
+        {isByHeight ? plain(line.height) : line.place}
+      </th>
+      {isByHeight && <td>{line.rowA ?? '–'}</td>}
+      {isByHeight && <td>{line.rowB ?? '–'}</td>}
+      <td className="row-tape">{plain(line.a)}</td>
+      <td className="row-tape">{plain(line.b)}</td>
+      <td className="compare-difference">
+        {formatChange(line.difference, unit, { withUnit: false })}
+      </td>
+      <td>{differenceText('gap', line.perGap, unit).replace(` ${unit}`, '')}</td>
+    </tr>
+  );
+});

@@ -1,0 +1,43 @@
+import type { Measure } from '../../model/compare/measures.ts';
+import { differenceText, measureText } from '../../plan/measureText.ts';
+import type { Unit } from '../../plan/schema.ts';
+import '../charts.css';
+import './compare.css';
+
+export interface MeasureTableProps {
+  readonly measures: readonly Measure[];
+  readonly unit: Unit;
+}
+
+/** Both baskets in a few figures, and how much more or less the second has. */
+export function MeasureTable({ measures, unit }: MeasureTableProps) {
+  return (
+    <div className="compare-measures">
+      <table>
+        <caption className="summary-title">Summary</caption>
+        <thead>
+          <tr>
+            <td />
+            <th scope="col" className="side-a">
+              A
+            </th>
+            <th scope="col" className="side-b">
+              B
+            </th>
+            <th scope="col">B less A</th>
+          </tr>
+        </thead>
+        <tbody>
+          {measures.map(({ name, kind, a, b, difference }) => (
+            <tr key={name} data-measure={name}>
+              <th scope="row">{name}</th>
+              <td>{measureText(kind, a, unit)}</td>
+              <td>{measureText(kind, b, unit)}</td>
+              <td className="compare-difference">{differenceText(kind, difference, unit)}</td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </div>
+  );
+}

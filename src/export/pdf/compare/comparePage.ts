@@ -1,0 +1,134 @@
+/** Two baskets on one page: outlines, girth lines, summary, and the differences place by place. */
+import { differenceText, measureText } from '../../../plan/measureText.ts';
+import { formatChange, formatLength } from '../../../plan/units.ts';
+import type { ComparedBaskets } from '../../compareCsv.ts';
+import { footLine, margin } from '../page/flow.ts';
+import type { Mark, Page } from '../page/mark.ts';
+import { inks } from '../page/mark.ts';
+import type { Paper } from '../page/paper.ts';
+import { paperSize } from '../page/paper.ts';
+import type { Ruler } from '../page/ruler.ts';
+import { words } from '../page/words.ts';
+import { compareHead } from './compareHead.ts';
+import { girthLines } from './girthLines.ts';
+import { overlaidOutlines } from './overlaidOutlines.ts';
+import type { GridColumn } from './smallTable.ts';
+import { smallTable } from './smallTable.ts';
+
+/** The page. Where there are more places than it has lines for, one in two, three … is printed. */
+export function comparePage(
+  compared: ComparedBaskets,
+  ruler: Ruler,
+  paper: Paper,
+  day: string,
+): Page {
+  const { a, b, differences, measures } = compared;
+  const { unit } = a.plan.display;
+  const { width, height } = paperSize[paper];
+  const [left, right] = [margin.side, width - margin.side];
+  const bottom = height - margin.bottom;
+  const marks: Mark[] = [...compareHead(compared, ruler, left, right, margin.top, day)];
+  let y = margin.top + 27;
+
+  const outlines = overlaidOutlines(a, b, ruler, [left, y, right - left, 54]);
+  marks.push(...outlines.marks);
+  y += outlines.height + 5;
+
+  const middle = left + 0.45 * (right - left);
+  const figures = smallTable(
+    ruler,
+    [middle + 5, y, right - middle - 5],
+    [
+      { title: 'Summary', share: 5, align: 'left' },
+      { title: 'A', share: 3.2 },
+      { title: 'B', share: 3.2 },
+      { title: 'B less A', share: 3.2, bold: true },
+    ],
+    measures.map(({ name, kind, a: one, b: other, difference }) => [
+      name,
+      measureText(kind, one, unit),
+      measureText(kind, other, unit),
+      differenceText(kind, difference, unit),
+    ]),
+    { size: 7.5, step: 3.9 },
+  );
+  marks.push(...figures.marks);
+  const tall = figures.height;
+  marks.push(...girthLines(differences, unit, ruler, [left, y, middle - left, tall]));
+  y += tall + 6;
+
+  marks.push(...placeBlocks(compared, ruler, [left, y, right - left, bottom - y]));
+  marks.push(
+    ...footLine(
+      ruler,
+      { width, height },
+      `A ${a.plan.name} · B ${b.plan.name} · ${day}`,
+      'Page 1 of 1',
+    ),
+  );
+  return { width, height, marks };
+}
+
+/** Blocks of the table of differences, next to each other. */
+function placeBlocks(
+  { a, differences }: ComparedBaskets,
+  ruler: Ruler,
+  [left, top, width, height]: readonly [number, number, number, number],
+): Mark[] {
+  const { by, places, most, total } = differences;
+  const { unit } = a.plan.display;
+  const plain = (mm: number) => formatLength(mm, unit, { withUnit: false });
+  const step = 3.9;
+  const blocks = 3;
+  const gap = 5;
+  const lines = Math.max(1, Math.floor((height - 14) / step) - 1);
+  const every = Math.max(1, Math.ceil(places.length / (lines * blocks)));
+  const shown = places.filter(
+    ({ place }) => place % every === 0 || place === most?.place || place === places.length,
+  );
+  const perBlock = Math.ceil(shown.length / blocks);
+  const columns: readonly GridColumn[] = [
+    { title: by === 'row' ? 'Row' : 'Height', share: by === 'row' ? 1.7 : 2.4 },
+    { title: 'A', share: 3 },
+    { title: 'B', share: 3 },
+    { title: 'B less A', share: 3.6, bold: true },
+    { title: 'per gap', share: 2.7 },
+  ];
+  const block = (width - (blocks - 1) * gap) / blocks;
+  const marks: Mark[] = [
+    words(ruler, `Tape girth by ${by}, ${unit}`, left, top + 3, {
+      size: 10,
+      bold: true,
+      ink: inks.accent,
+    }),
+    words(
+      ruler,
+      `${most ? `Most apart: ${formatChange(most.difference, unit)} at ${by === 'row' ? `row ${most.place}` : formatLength(most.height, unit)}. ` : ''}` +
+        `${total.places} ${by}s together: ${formatChange(total.difference, unit)}${every > 1 ? `. One in ${every} is printed` : ''}`,
+      left + width,
+      top + 3,
+      { size: 8, ink: inks.soft, align: 'right' },
+    ),
+  ];
+  for (let at = 0; at < blocks; at += 1) {
+    const part = shown.slice(at * perBlock, (at + 1) * perBlock);
+    if (part.length === 0) continue;
+    const x = left + at * (block + gap);
+    marks.push(
+      ...smallTable(
+        ruler,
+        [x, top + 6, block],
+        columns,
+        part.map((place) => [
+          by === 'row' ? `${place.place}` : plain(place.height),
+          plain(place.a),
+          plain(place.b),
+          formatChange(place.difference, unit, { withUnit: false }),
+          differenceText('gap', place.perGap, unit).replace(` ${unit}`, ''),
+        ]),
+        { size: 7.5, step, picked: part.findIndex(({ place }) => place === most?.place) },
+      ).marks,
+    );
+  }
+  return marks;
+}

@@ -1,0 +1,72 @@
+import { boardShapes } from '../plan/boardBase.ts';
+import { limits } from '../plan/limits.ts';
+import type { BoardBase, Unit } from '../plan/schema.ts';
+import type { Control, Controls } from './control.ts';
+import { choicesOf } from './control.ts';
+import type { PlanEdits } from './usePlanEdits.ts';
+
+/** Shape and size of a board, and the stakes in its slot. */
+export function boardControls(base: BoardBase, unit: Unit, edits: PlanEdits): Controls {
+  const isRound = base.shape === 'round';
+  const length = (
+    label: string,
+    mm: number,
+    { least, most }: { readonly least: number; readonly most: number },
+    next: (mm: number) => BoardBase,
+  ): Control => ({
+    kind: 'length',
+    label,
+    mm,
+    unit,
+    least,
+    most,
+    onCommit: (to, stepped) =>
+      edits.base(`the ${label.toLowerCase()} of the board`, next(to), stepped),
+  });
+  const shape: Control = {
+    kind: 'choice',
+    label: 'Shape of the board',
+    value: base.shape,
+    choices: choicesOf(boardShapes),
+    onCommit: (word) => edits.base('the shape of the board', shaped(base, word)),
+  };
+  const long = length(isRound ? 'Across' : 'Length', base.length, limits.diameter, (mm) => ({
+    ...base,
+    length: mm,
+  }));
+  const wide: Controls =
+    base.shape === 'round'
+      ? {}
+      : {
+          boardWidth: length('Width', base.width, limits.diameter, (mm) => ({
+            ...base,
+            width: mm,
+          })),
+        };
+  return {
+    shape,
+    boardLength: long,
+    ...wide,
+    ends: {
+      kind: 'count',
+      label: 'Stakes in the slot',
+      count: base.ends,
+      least: limits.boardEnds.least,
+      most: limits.ends.most,
+      onCommit: (ends, stepped) => edits.base('the count of stakes', { ...base, ends }, stepped),
+    },
+    boardThickness: length('Board thickness', base.thickness, limits.boardThickness, (mm) => ({
+      ...base,
+      thickness: mm,
+    })),
+    slot: length('Slot depth', base.slot, limits.gap, (mm) => ({ ...base, slot: mm })),
+  };
+}
+
+/** A round board keeps its length; a rectangular one is cut as wide as it is long. */
+function shaped(base: BoardBase, word: string): BoardBase {
+  if (base.shape === word) return base;
+  if (base.shape === 'round') return { ...base, shape: 'rectangle', width: base.length };
+  const { width: _width, ...others } = base;
+  return { ...others, shape: 'round' };
+}

@@ -1,0 +1,26 @@
+import { limits } from '../plan/limits.ts';
+import type { MatBase, OvalBase } from '../plan/schema.ts';
+import type { Controls } from './control.ts';
+import type { PlanEdits } from './usePlanEdits.ts';
+
+/** Counts of the stakes that cross in a mat, or in the mat of an oval. */
+export function crossedControls(base: MatBase | OvalBase, edits: PlanEdits): Controls {
+  return {
+    lengthwise: {
+      kind: 'count',
+      label: 'Lengthwise stakes',
+      count: base.lengthwise,
+      ...limits.stakes,
+      onCommit: (lengthwise, stepped) =>
+        edits.base('the count of lengthwise stakes', { ...base, lengthwise }, stepped),
+    },
+    crosswise: {
+      kind: 'count',
+      label: 'Crosswise stakes',
+      count: base.crosswise,
+      ...limits.stakes,
+      onCommit: (crosswise, stepped) =>
+        edits.base('the count of crosswise stakes', { ...base, crosswise }, stepped),
+    },
+  };
+}

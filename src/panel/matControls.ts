@@ -1,0 +1,80 @@
+import { baseGaps } from '../plan/baseSize.ts';
+import { limits } from '../plan/limits.ts';
+import type { MatBase, Unit } from '../plan/schema.ts';
+import type { Control, Controls } from './control.ts';
+import { crossedControls } from './crossedControls.ts';
+import type { PlanEdits } from './usePlanEdits.ts';
+
+/** Stakes, gaps and fillers of a mat. */
+export function matControls(base: MatBase, unit: Unit, edits: PlanEdits): Controls {
+  return {
+    ...crossedControls(base, edits),
+    ...gapControls(base, unit, edits),
+    fillersLengthwise: filler('Lengthwise fillers', 'lengthwise', base, edits),
+    fillersCrosswise: filler('Crosswise fillers', 'crosswise', base, edits),
+  };
+}
+
+const oneGap = 'one';
+const twoGaps = 'two';
+
+function gapControls(base: MatBase, unit: Unit, edits: PlanEdits): Controls {
+  const gaps = baseGaps(base);
+  const length = (
+    label: string,
+    mm: number,
+    onCommit: (mm: number, stepped: boolean) => string | null,
+  ): Control => ({ kind: 'length', label, mm, unit, ...limits.gap, onCommit });
+  const { gap: _gap, gaps: _gaps, ...others } = base;
+  const kind: Control = {
+    kind: 'choice',
+    label: 'Gaps',
+    value: base.gaps ? twoGaps : oneGap,
+    choices: [
+      { value: oneGap, text: 'same both ways' },
+      { value: twoGaps, text: 'one for each way' },
+    ],
+    onCommit: (word) =>
+      edits.base('the kind of gaps', {
+        ...others,
+        ...(word === twoGaps ? { gaps } : { gap: gaps.lengthwise }),
+      }),
+  };
+  if (!base.gaps) {
+    const one = length('Gap', gaps.lengthwise, (gap, stepped) =>
+      edits.base('the gap', { ...others, gap }, stepped),
+    );
+    return { gapKind: kind, gap: one };
+  }
+  return {
+    gapKind: kind,
+    gapLengthwise: length('Lengthwise gap', gaps.lengthwise, (lengthwise, stepped) =>
+      edits.base('the lengthwise gap', { ...others, gaps: { ...gaps, lengthwise } }, stepped),
+    ),
+    gapCrosswise: length('Crosswise gap', gaps.crosswise, (crosswise, stepped) =>
+      edits.base('the crosswise gap', { ...others, gaps: { ...gaps, crosswise } }, stepped),
+    ),
+  };
+}
+
+/** A mat without fillers has no such key; the first filler puts it there and the last takes it away. */
+function filler(
+  label: string,
+  way: 'lengthwise' | 'crosswise',
+  base: MatBase,
+  edits: PlanEdits,
+): Control {
+  const { fillers = { lengthwise: 0, crosswise: 0 }, ...others } = base;
+  return {
+    kind: 'count',
+    label,
+    count: fillers[way],
+    ...limits.fillers,
+    onCommit: (count, stepped) => {
+      const next = { ...fillers, [way]: count };
+      const isFilled = next.lengthwise + next.crosswise > 0;
+      const filled = isFilled ? { ...others, fillers: next } : others;
+      return edits.base(`the ${label.toLowerCase()}`, filled, stepped);
+    },
+  };
+}

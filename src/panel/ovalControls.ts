@@ -1,0 +1,35 @@
+import { limits } from '../plan/limits.ts';
+import type { OvalBase, Unit } from '../plan/schema.ts';
+import type { Controls } from './control.ts';
+import { crossedControls } from './crossedControls.ts';
+import type { PlanEdits } from './usePlanEdits.ts';
+
+/** The mat of an oval base, the border woven round it, and the ends that fan out at its corners. */
+export function ovalControls(base: OvalBase, unit: Unit, edits: PlanEdits): Controls {
+  return {
+    ...crossedControls(base, edits),
+    gap: {
+      kind: 'length',
+      label: 'Gap',
+      mm: base.gap,
+      unit,
+      ...limits.gap,
+      onCommit: (gap, stepped) => edits.base('the gap', { ...base, gap }, stepped),
+    },
+    border: {
+      kind: 'length',
+      label: 'Border woven flat',
+      mm: base.border,
+      unit,
+      ...limits.border,
+      onCommit: (border, stepped) => edits.base('the border', { ...base, border }, stepped),
+    },
+    fanned: {
+      kind: 'count',
+      label: 'Ends fanned at a corner',
+      count: base.fanned,
+      ...limits.fanned,
+      onCommit: (fanned, stepped) => edits.base('the fanned ends', { ...base, fanned }, stepped),
+    },
+  };
+}

@@ -1,0 +1,67 @@
+/** Figures of a basket as a person reads them, with their unit and, for a difference, their sign. */
+import type { Unit } from './schema.ts';
+import { formatLength, unitLength } from './units.ts';
+
+/** What a figure measures: mm, mm of strand, mm of one stake gap, mm³, degrees, or a number. */
+export type MeasureKind = 'length' | 'strand' | 'gap' | 'capacity' | 'angle' | 'count';
+
+/** A US dry quart is 67.200625 cubic inches (NIST Handbook 44, Appendix C); in mm³. */
+const dryQuart = 67.200625 * 25.4 ** 3;
+
+const foot = 12 * 25.4;
+
+/** Too small for a tape, so it is written as a decimal. */
+const gapPlaces: Readonly<Record<Unit, number>> = { in: 3, cm: 2, mm: 1 };
+
+/** `30 1/4 in`, `41.2 ft`, `0.006 in`, `6.3 dry qt`, `12°`, `4`; a dash for no number. */
+export function measureText(kind: MeasureKind, value: number, unit: Unit): string {
+  return signedText(kind, value, unit, false);
+}
+
+/** As `measureText`, with + or − before all that is not 0. */
+export function differenceText(kind: MeasureKind, value: number, unit: Unit): string {
+  return signedText(kind, value, unit, true);
+}
+
+/** The unit that figures of a kind are written in as decimals, and its size; for a spreadsheet. */
+export function measureUnit(kind: MeasureKind, unit: Unit): { name: string; size: number } {
+  const inInches = unit === 'in';
+  switch (kind) {
+    case 'capacity':
+      return inInches ? { name: 'dry qt', size: dryQuart } : { name: 'l', size: 1e6 };
+    case 'strand':
+      return inInches ? { name: 'ft', size: foot } : { name: 'm', size: 1000 };
+    case 'angle':
+      return { name: 'degrees', size: 1 };
+    case 'count':
+      return { name: 'number', size: 1 };
+    default:
+      return { name: unit, size: unitLength[unit] };
+  }
+}
+
+function signedText(kind: MeasureKind, value: number, unit: Unit, isDifference: boolean): string {
+  if (!Number.isFinite(value)) return '–';
+  const text = unsigned(kind, Math.abs(value), unit);
+  if (!/[1-9]/.test(text)) return text;
+  if (value < 0) return `−${text}`;
+  return isDifference ? `+${text}` : text;
+}
+
+function unsigned(kind: MeasureKind, value: number, unit: Unit): string {
+  const { name, size } = measureUnit(kind, unit);
+  switch (kind) {
+    case 'length':
+      return formatLength(value, unit);
+    case 'gap':
+      return `${(value / size).toFixed(gapPlaces[unit])} ${name}`;
+    case 'capacity':
+      return `${(value / size).toFixed(2)} ${name}`;
+    case 'strand':
+      return `${(value / size).toFixed(1)} ${name}`;
+    case 'angle':
+      return `${value.toFixed(1)}°`;
+    case 'count':
+      return `${Math.round(value)}`;
+  }
+}

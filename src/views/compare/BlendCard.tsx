@@ -1,0 +1,64 @@
+import { useState } from 'react';
+import { BlendSlider } from '../../charts/compare/BlendSlider.tsx';
+import { presentComparison, presentSide, useComparison } from '../../keep/compareHere.ts';
+import { putAside } from '../../keep/compareShelf.ts';
+import type { Side } from '../../keep/compareStudio.ts';
+import { browserStore } from '../../keep/draft.ts';
+import type { Plan } from '../../plan/schema.ts';
+import { savePlan } from '../save.ts';
+
+interface Props {
+  /** The third plan, and its planned girth by row, mm. */
+  readonly plan: Plan;
+  readonly girths: Float64Array;
+  /** True where the second plan has another base girth: then its line is taken in proportion. */
+  readonly isOnOwnBase: boolean;
+}
+
+/** The plan between the two, and ways to keep it. */
+export function BlendCard({ plan, girths, isOnOwnBase }: Props) {
+  const share = useComparison(({ share }) => share);
+  const [told, setTold] = useState('');
+  const keepAs = (side: Side) => {
+    presentSide(side).open(plan);
+    setTold(`The blend is now plan ${side.toUpperCase()}; undo brings the old one back.`);
+  };
+  const aside = () => {
+    const isKept = putAside(browserStore(), plan);
+    setTold(
+      isKept
+        ? 'Put aside: it is in the list “Put here …” of both plans.'
+        : 'This browser keeps nothing, so save it as a file.',
+    );
+  };
+  return (
+    <section className="blend-card" aria-label="Blend of the two plans">
+      <BlendSlider
+        share={share}
+        girths={girths}
+        unit={plan.display.unit}
+        onShare={(to) => {
+          setTold('');
+          presentComparison().blendTo(to);
+        }}
+      />
+      <div className="blend-buttons">
+        <button type="button" onClick={() => keepAs('a')}>
+          Keep as A
+        </button>
+        <button type="button" onClick={() => keepAs('b')}>
+          Keep as B
+        </button>
+        <button type="button" onClick={aside}>
+          Put aside
+        </button>
+        <button type="button" onClick={() => savePlan(plan)}>
+          Save as file
+        </button>
+      </div>
+      <p className="soft blend-told" role="status">
+        {told || (isOnOwnBase && 'On the base of A, with the line of B in proportion to it.')}
+      </p>
+    </section>
+  );
+}

@@ -1,0 +1,43 @@
+import { useMemo } from 'react';
+import { CompareOutlines } from '../../charts/compare/CompareOutlines.tsx';
+import { outline } from '../../mesh/outline.ts';
+import type { Basket } from '../../model/basket.ts';
+
+interface Props {
+  readonly a: Basket | null;
+  readonly b: Basket | null;
+  readonly layout: 'beside' | 'over';
+}
+
+/** Both baskets from the side and the end as line drawings, for a browser without WebGL. */
+export function CompareDrawings({ a, b, layout }: Props) {
+  const drawn = useMemo(
+    () =>
+      (['side', 'end'] as const).map((view) => ({
+        view,
+        a: a && outline(a, view),
+        b: b && outline(b, view),
+      })),
+    [a, b],
+  );
+  return (
+    <div className="drawings">
+      <p className="soft">
+        The baskets cannot be shown in three dimensions here (that takes WebGL), so they are drawn
+        in outline, A in a whole line and B in a dashed one.
+      </p>
+      <div className="drawings-pair">
+        {drawn.map(({ view, a: one, b: other }) => (
+          <div key={view} style={{ flexGrow: Math.max(one?.width ?? 1, other?.width ?? 1) }}>
+            <CompareOutlines
+              a={one}
+              b={other}
+              layout={layout}
+              title={view === 'side' ? 'Side view' : 'End view'}
+            />
+          </div>
+        ))}
+      </div>
+    </div>
+  );
+}

@@ -1,0 +1,69 @@
+import { presentComparison, useComparison, useSide } from '../../keep/compareHere.ts';
+import { units } from '../../plan/schema.ts';
+import { showIn } from './shownPlan.ts';
+import type { Reading } from './useReading.ts';
+
+interface Props {
+  readonly reading: Reading | null;
+  readonly onCsv: () => void;
+  readonly onPrint: () => void;
+  readonly onPicture: () => void;
+  /** True while a file is being written. */
+  readonly isBusy: boolean;
+}
+
+/** The head of the page while two plans are compared. */
+export function CompareHead({ reading, onCsv, onPrint, onPicture, isBusy }: Props) {
+  const unit = useSide('a', ({ plan }) => plan.display.unit);
+  const by = useComparison(({ by }) => by);
+  const canSave = reading !== null && !isBusy;
+  return (
+    <header className="head compare-head">
+      <h1 className="wordmark">
+        <img src="./icon.svg" alt="" width="28" height="28" />
+        Girthline
+      </h1>
+      <h2 className="compare-title">Two plans side by side</h2>
+      <div className="head-tools">
+        <fieldset className="choice-pair">
+          <legend>Compare by</legend>
+          {(['row', 'height'] as const).map((one) => (
+            <button
+              key={one}
+              type="button"
+              aria-pressed={by === one}
+              onClick={() => presentComparison().compareBy(one)}
+            >
+              {one}
+            </button>
+          ))}
+        </fieldset>
+        <label className="head-field units-field">
+          <span className="unseen">Lengths in</span>
+          <select
+            value={unit}
+            onChange={({ target }) => showIn(units.find((one) => one === target.value) ?? 'in')}
+          >
+            {units.map((one) => (
+              <option key={one} value={one}>
+                {one}
+              </option>
+            ))}
+          </select>
+        </label>
+        <button type="button" disabled={!canSave} onClick={onCsv}>
+          Save CSV
+        </button>
+        <button type="button" disabled={!canSave} onClick={onPicture}>
+          Save PNG
+        </button>
+        <button type="button" className="main-button" disabled={!canSave} onClick={onPrint}>
+          Print page
+        </button>
+        <button type="button" onClick={() => presentComparison().close()}>
+          Back to one plan
+        </button>
+      </div>
+    </header>
+  );
+}

@@ -1,0 +1,87 @@
+import { lazy, Suspense, useMemo } from 'react';
+import { presentComparison, useComparison, useSide } from '../../keep/compareHere.ts';
+import type { Side } from '../../keep/compareStudio.ts';
+import type { Basket } from '../../model/basket.ts';
+import type { Unit } from '../../plan/schema.ts';
+import { formatLength } from '../../plan/units.ts';
+import type { TakePicture } from '../../scene/compare/Snapshot.tsx';
+import { hasWebgl } from '../../scene/hasWebgl.ts';
+import { SafetyNet } from '../SafetyNet.tsx';
+import { ViewButtons } from '../ViewButtons.tsx';
+import { CompareDrawings } from './CompareDrawings.tsx';
+import { LayoutButtons } from './LayoutButtons.tsx';
+
+const CompareStage = lazy(async () => ({
+  default: (await import('../../scene/compare/CompareStage.tsx')).CompareStage,
+}));
+
+const canDraw = hasWebgl();
+
+interface Props {
+  /** Row to mark on each basket. */
+  readonly rows: Readonly<Record<Side, number | null>>;
+  readonly onRow: (side: Side, row: number | null) => void;
+  readonly onPictures: (take: readonly TakePicture[]) => void;
+}
+
+/** Both baskets on one table, or as drawings where the browser cannot draw in three dimensions. */
+export function CompareStageRoom({ rows, onRow, onPictures }: Props) {
+  const { layout, solid, view, looks } = useComparison((comparison) => comparison);
+  const theme = useSide('a', ({ theme }) => theme);
+  const unit = useSide('a', ({ plan }) => plan.display.unit);
+  const [a, b] = [useShown('a'), useShown('b')];
+  const opened = useSide('a', ({ looks }) => looks) + useSide('b', ({ looks }) => looks);
+  const drawings = <CompareDrawings a={a?.basket ?? null} b={b?.basket ?? null} layout={layout} />;
+  return (
+    <section className="stage-room compare-stage" data-drawn={!canDraw} aria-label="Both baskets">
+      <LayoutButtons layout={layout} solid={solid} />
+      {canDraw ? (
+        <SafetyNet under={() => drawings}>
+          <ViewButtons view={view} onView={(to) => presentComparison().look(to)} />
+          <Suspense fallback={<p className="waiting">Laying the table …</p>}>
+            <CompareStage
+              a={a}
+              b={b}
+              layout={layout}
+              solid={solid}
+              rows={rows}
+              onRow={onRow}
+              view={view}
+              nonce={looks}
+              opened={opened}
+              theme={theme}
+              labels={{ a: inWords('A', a?.basket, unit), b: inWords('B', b?.basket, unit) }}
+              onPictures={onPictures}
+            />
+          </Suspense>
+        </SafetyNet>
+      ) : (
+        drawings
+      )}
+      {layout === 'beside' && canDraw && (
+        <>
+          <span className="stage-letter side-a" aria-hidden="true">
+            A
+          </span>
+          <span className="stage-letter side-b" aria-hidden="true">
+            B
+          </span>
+        </>
+      )}
+    </section>
+  );
+}
+
+function useShown(side: Side) {
+  const basket = useSide(side, ({ basket }) => basket);
+  const mesh = useSide(side, ({ mesh }) => mesh);
+  return useMemo(() => (basket && mesh ? { side, basket, mesh } : null), [side, basket, mesh]);
+}
+
+/** What a picture shows, for those who do not see it. */
+function inWords(letter: string, basket: Basket | undefined, unit: Unit): string {
+  if (!basket) return `Basket ${letter} is being settled`;
+  const { summary, plan } = basket;
+  const length = (mm: number) => formatLength(mm, unit);
+  return `Basket ${letter}, ${plan.name}: ${length(summary.height)} high, rim ${length(summary.rim.tapeGirth)} round, widest at row ${summary.belly.row}`;
+}

@@ -1,0 +1,67 @@
+import { PlanSign } from '../../charts/compare/PlanSign.tsx';
+import { presentComparison, presentSide, useComparison, useSide } from '../../keep/compareHere.ts';
+import type { Side } from '../../keep/compareStudio.ts';
+import { PlanName } from '../PlanName.tsx';
+import { TurnBack } from '../UndoButtons.tsx';
+import { SideChooser } from './SideChooser.tsx';
+import { SideState } from './SideState.tsx';
+
+interface Props {
+  readonly side: Side;
+  readonly onFindings: (side: Side) => void;
+}
+
+/** One of the two plans: its name, where it comes from, its own undo, and whether it is edited. */
+export function SideCard({ side, onFindings }: Props) {
+  const plan = useSide(side, ({ plan }) => plan);
+  const back = useSide(side, ({ history }) => history.past.at(-1)?.label);
+  const forward = useSide(side, ({ history }) => history.future.at(-1)?.label);
+  const edited = useComparison(({ edited }) => edited);
+  const letter = side.toUpperCase();
+  return (
+    <section
+      className={`side-card side-${side}`}
+      data-edited={edited === side}
+      aria-label={`Plan ${letter}`}
+    >
+      <div className="side-line">
+        <PlanSign side={side} />
+        <PlanName plan={plan} onChange={(next, label) => presentSide(side).change(next, label)} />
+        <label className="side-edit" title="Key E edits the other plan">
+          <input
+            type="radio"
+            name="edited-plan"
+            aria-keyshortcuts="e"
+            checked={edited === side}
+            onChange={() => presentComparison().edit(side)}
+          />
+          Edit {letter}
+        </label>
+      </div>
+      <div className="side-line">
+        <SideChooser side={side} />
+        <span className="button-pair">
+          <button
+            type="button"
+            aria-label={`Undo in plan ${letter}`}
+            disabled={!back}
+            title={back && `Undo ${back}`}
+            onClick={() => presentSide(side).undo()}
+          >
+            <TurnBack />
+          </button>
+          <button
+            type="button"
+            aria-label={`Redo in plan ${letter}`}
+            disabled={!forward}
+            title={forward && `Redo ${forward}`}
+            onClick={() => presentSide(side).redo()}
+          >
+            <TurnBack isMirrored />
+          </button>
+        </span>
+        <SideState side={side} onFindings={() => onFindings(side)} />
+      </div>
+    </section>
+  );
+}

@@ -1,0 +1,37 @@
+import { useSide } from '../../keep/compareHere.ts';
+import type { Side } from '../../keep/compareStudio.ts';
+
+interface Props {
+  readonly side: Side;
+  readonly onFindings: () => void;
+}
+
+/** How a plan's settling stands, and how many findings there are. */
+export function SideState({ side, onFindings }: Props) {
+  const state = useSide(side, ({ state }) => state);
+  const settling = useSide(side, ({ settling }) => settling);
+  const findings = useSide(side, ({ basket }) => basket?.findings);
+  const grave = findings?.filter(({ severity }) => severity !== 'note') ?? [];
+  const severity = grave.some((one) => one.severity === 'stop') ? 'stop' : 'warn';
+  const isAtRest = state === 'settled' && settling?.polished === true;
+  const word = { settling: 'Settling …', settled: 'Settled', failed: 'Not settled' }[state];
+  return (
+    <span className="side-state" data-state={state} data-rested={isAtRest}>
+      <span aria-hidden="true">{word}</span>
+      <span className="unseen" role="status">
+        {state === 'failed' && `Plan ${side.toUpperCase()}: not settled`}
+        {isAtRest && `Plan ${side.toUpperCase()} has settled`}
+      </span>
+      {grave.length > 0 && (
+        <button
+          type="button"
+          className="side-findings"
+          data-severity={severity}
+          onClick={onFindings}
+        >
+          {grave.length === 1 ? '1 finding' : `${grave.length} findings`}
+        </button>
+      )}
+    </span>
+  );
+}

@@ -1,0 +1,34 @@
+import { lazy, Suspense, useState } from 'react';
+import type { Basket } from '../../model/basket.ts';
+
+/** What lays out pages is fetched when someone wants to print. */
+const PrintDialog = lazy(async () => ({
+  default: (await import('./PrintDialog.tsx')).PrintDialog,
+}));
+
+interface Props {
+  readonly basket: Basket | null;
+}
+
+/** Opens the preview of the sheet and the gauges. */
+export function PrintButton({ basket }: Props) {
+  const [shown, show] = useState<Basket | null>(null);
+  return (
+    <>
+      <button type="button" disabled={!basket} onClick={() => show(basket)}>
+        Print
+      </button>
+      {shown && (
+        <Suspense
+          fallback={
+            <p className="print-waiting" role="status">
+              Getting the pages ready …
+            </p>
+          }
+        >
+          <PrintDialog basket={shown} onClose={() => show(null)} />
+        </Suspense>
+      )}
+    </>
+  );
+}

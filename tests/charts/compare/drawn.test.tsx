@@ -1,0 +1,125 @@
+import { renderToStaticMarkup } from 'react-dom/server';
+import { expect, test } from 'vitest';
+import { BlendSlider } from '../../../src/charts/compare/BlendSlider.tsx';
+import { CompareGirthLine } from '../../../src/charts/compare/CompareGirthLine.tsx';
+import { CompareOutlines } from '../../../src/charts/compare/CompareOutlines.tsx';
+import { DifferenceTable } from '../../../src/charts/compare/DifferenceTable.tsx';
+import { HeightLines } from '../../../src/charts/compare/HeightLines.tsx';
+import { MeasureTable } from '../../../src/charts/compare/MeasureTable.tsx';
+import { outline } from '../../../src/mesh/outline.ts';
+import { differences } from '../../../src/model/compare/differences.ts';
+import { measures } from '../../../src/model/compare/measures.ts';
+import { girthLine } from '../../../src/model/girth/girthLine.ts';
+import type { Plan } from '../../../src/plan/schema.ts';
+import { formatChange } from '../../../src/plan/units.ts';
+import { basketOf, flared, jar, trug } from '../../model/compare/baskets.ts';
+
+const nothing = () => undefined;
+
+function girthChart(other: Plan, isSettled = true) {
+  const found = differences(basketOf(trug), basketOf(other), 'row', 'in');
+  return renderToStaticMarkup(
+    <CompareGirthLine
+      girths={{ a: girthLine(trug), b: girthLine(other) }}
+      blend={girthLine(trug)}
+      edited="b"
+      plan={other}
+      differences={isSettled ? found : null}
+      row={null}
+      onRow={nothing}
+      onChange={nothing}
+    />,
+  );
+}
+
+function table(other: Plan, by: 'row' | 'height') {
+  return renderToStaticMarkup(
+    <DifferenceTable
+      differences={differences(basketOf(trug), basketOf(other), by, 'in')}
+      place={3}
+      onPlace={nothing}
+      unit="in"
+    />,
+  );
+}
+
+test('the chart has both lines, the area between them and the row where they differ most', () => {
+  const markup = girthChart(flared);
+  for (const name of ['side-a', 'side-b', 'side-blend']) {
+    expect(markup).toContain(`compare-line ${name}`);
+  }
+  expect(markup).toContain('compare-area');
+  const { most } = differences(basketOf(trug), basketOf(flared), 'row', 'in');
+  expect(markup).toContain('most apart, row 32');
+  expect(markup).toContain(formatChange(most?.difference ?? 0, 'in'));
+});
+
+test('only the points of the edited plan can be dragged', () => {
+  expect(girthChart(flared).match(/role="slider"/g)).toHaveLength(3);
+});
+
+test('plans of other rows, and plans not settled yet, are drawn without a broken number', () => {
+  expect(girthChart(jar)).not.toContain('NaN');
+  expect(girthChart(jar, false)).not.toMatch(/NaN|compare-most/);
+});
+
+test('a row of the table says both girths and their difference with its sign', () => {
+  const markup = table(flared, 'row');
+  expect(markup.match(/<tr data-row/g)).toHaveLength(32);
+  const last = basketOf(flared).rows.at(-1)?.tapeGirth ?? 0;
+  const first = basketOf(trug).rows.at(-1)?.tapeGirth ?? 0;
+  expect(markup).toContain(`>${formatChange(last - first, 'in', { withUnit: false })}<`);
+  expect(markup).toContain('32 rows together');
+});
+
+test('by height the table names the row of each basket, with dashes where one has ended', () => {
+  const markup = table(jar, 'height');
+  expect(markup).toContain('Row of A');
+  expect(markup).toContain('>–<');
+  expect(markup).not.toContain('NaN');
+});
+
+test('by height both lines are drawn over the heights', () => {
+  const [a, b] = [basketOf(trug), basketOf(jar)];
+  const markup = renderToStaticMarkup(
+    <HeightLines
+      rows={{ a: a.rows, b: b.rows }}
+      differences={differences(a, b, 'height', 'cm')}
+      place={2}
+      onPlace={nothing}
+      unit="cm"
+    />,
+  );
+  expect(markup).toContain('compare-area');
+  expect(markup).not.toContain('NaN');
+});
+
+test('the summary has signs and units', () => {
+  const found = measures(basketOf(trug), basketOf(flared));
+  const markup = renderToStaticMarkup(<MeasureTable measures={found} unit="in" />);
+  expect(markup).toMatch(/data-measure="Rim, tape girth".*?\+\d[^<]* in</);
+  expect(markup).toMatch(/data-measure="Capacity".*?\+\d\.\d\d dry qt</);
+});
+
+test('the blend says how far it is and what it comes to', () => {
+  const markup = renderToStaticMarkup(
+    <BlendSlider share={0.3} girths={girthLine(trug)} unit="in" onShare={nothing} />,
+  );
+  expect(markup).toContain(
+    'aria-valuetext="30 % of the way from A to B: widest 30 1/4 in at row 18',
+  );
+});
+
+test('outlines tell the two apart by more than colour, also where only one has settled', () => {
+  const a = outline(basketOf(trug), 'side');
+  const markup = renderToStaticMarkup(
+    <CompareOutlines a={a} b={outline(basketOf(jar), 'side')} layout="over" title="Side view" />,
+  );
+  expect(markup).toContain('compare-line side-a');
+  expect(markup).toContain('compare-line side-b');
+  const alone = renderToStaticMarkup(
+    <CompareOutlines a={a} b={null} layout="beside" title="Side view" />,
+  );
+  expect(alone).not.toContain('side-b');
+  expect(alone).not.toMatch(/NaN|Infinity/);
+});

@@ -1,0 +1,28 @@
+import { expect, test } from 'vitest';
+import { outlinesSvg } from '../../src/export/outlinesSvg.ts';
+import { outline } from '../../src/mesh/outline.ts';
+import { formatLength } from '../../src/plan/units.ts';
+import { settledDemo } from './settledDemo.ts';
+
+const basket = settledDemo('in');
+const drawing = outlinesSvg(basket);
+
+test('a drawing of the outlines says how large the basket is, in the unit of its plan', () => {
+  const { unit } = basket.plan.display;
+  const { rim, baseLength } = basket.summary;
+  expect(drawing.includes(`>rim ${formatLength(rim.length, unit)}<`)).toBe(true);
+  expect(drawing.includes(`>rim ${formatLength(rim.width, unit)}<`)).toBe(true);
+  expect(drawing.includes(`>${formatLength(outline(basket, 'side').top, unit)}<`)).toBe(true);
+  expect(drawing.includes(`base ${formatLength(baseLength, unit)} long`)).toBe(true);
+});
+
+test('a drawing is in true size, one unit a millimetre', () => {
+  const [, width, height] = /width="([\d.]+)mm" height="([\d.]+)mm"/.exec(drawing) ?? [];
+  expect(drawing.includes(`viewBox="0 0 ${width} ${height}"`)).toBe(true);
+  expect(/NaN|Infinity|undefined/.test(drawing)).toBe(false);
+});
+
+test('a name with signs of markup stays a name', () => {
+  const named = { ...basket, plan: { ...basket.plan, name: 'Pears < plums & <b>' } };
+  expect(outlinesSvg(named)).toContain('<title>Pears &lt; plums &amp; &lt;b&gt;</title>');
+});
