@@ -8,6 +8,21 @@ export function dome(length: number, width: number, x: number, y: number): numbe
   return 1 - 2 * (x / length) ** 2 - 2 * (y / width) ** 2;
 }
 
+/** Share of its shorter side by which a base that is not pushed in starts out hanging. */
+const hangShare = 0.04;
+
+/**
+ * How high the middle of a base stands in the start shape, mm. A base can rest with its middle up or down,
+ * and the start decides: pushed in it starts up; left alone it starts down, the way the stakes' own
+ * spring at the upsett bends it.
+ */
+export function startRise(
+  centreLift: number,
+  { length, width }: { readonly length: number; readonly width: number },
+): number {
+  return centreLift > 0 ? centreLift : -hangShare * Math.min(length, width);
+}
+
 /** At most five of `count` indices, evenly spread, both ends and every mirror image included. */
 export function spread(count: number): number[] {
   const fifths = [0, 1, 2, 3, 4].map((part) => Math.round((part * (count - 1)) / 4));

@@ -15,7 +15,7 @@ import {
   outermost,
   outward,
 } from './crossings.ts';
-import { dome } from './dome.ts';
+import { dome, startRise } from './dome.ts';
 
 /** The mat base: a node at every crossing, and one on the edge for every place a stake leaves it. */
 export function matBase(base: MatBase): BasePart {
@@ -38,7 +38,8 @@ export function matBase(base: MatBase): BasePart {
     };
   });
   const inner = a * b;
-  const rise = (x: number, y: number) => base.centreLift * dome(size.length, size.width, x, y);
+  const height = startRise(base.centreLift, size);
+  const rise = (x: number, y: number) => height * dome(size.length, size.width, x, y);
   const start = new Float64Array(3 * (inner + places.length));
   for (let node = 0; node < inner; node++) {
     const [x, y] = [cross.x(node % b), cross.y(Math.floor(node / b))];

@@ -16,7 +16,7 @@ export const labelPot = {
     gap: 6.4,
     corners: { kind: 'square' },
     upsett: 'creased',
-    centreLift: 0,
+    centreLift: 5,
   },
   bands: [
     {

@@ -8,7 +8,7 @@ export const orchardTrug = {
   notes:
     'Second evening at the Tidemill orchard. Holds a good picking of eating apples. Push the ' +
     'middle of the base in well while the stakes are wet, so that it stands on its four corners. ' +
-    'Pins off after row 8; belly at row 18; then draw in evenly to the rim.',
+    'Pins off after row 8; belly at row 20; then draw in evenly to the rim.',
   base: {
     kind: 'mat',
     lengthwise: 5,
@@ -46,8 +46,8 @@ export const orchardTrug = {
   set: { stakes: 0.5 },
   girthLine: {
     points: [
-      { row: 8, girth: 694 },
-      { row: 18, girth: 768 },
+      { row: 10, girth: 674 },
+      { row: 20, girth: 735 },
       { row: 32, girth: 664 },
     ],
   },
