@@ -28,6 +28,30 @@ export function crossedStakes(net: Net): Crossed {
 }
 
 /**
+ * Positions of all nodes, the outermost crossings of a mat moved in by about a thickness: so the stakes
+ * that turn up round the edge stay in the wall.
+ */
+export function drawnIn({ net, plan, positions }: Basket): Float64Array {
+  if (plan.base.kind !== 'mat') return positions;
+  const moved = Float64Array.from(positions);
+  for (const stake of net.stakes) {
+    if (!isOfMat(stake)) continue;
+    for (const [side, inward] of [
+      [0, 1],
+      [1, -1],
+    ] as const) {
+      const edge = stake.edge[side];
+      if (edge < 0) continue;
+      const [at, next] = [3 * stake.nodes[edge + inward]!, 3 * stake.nodes[edge + 2 * inward]!];
+      const way = [0, 1, 2].map((axis) => positions[next + axis]! - positions[at + axis]!);
+      const on = Math.min(0.3, (1.1 * stake.strand.thickness) / Math.hypot(...way));
+      for (let axis = 0; axis < 3; axis += 1) moved[at + axis]! += on * way[axis]!;
+    }
+  }
+  return moved;
+}
+
+/**
  * Moves the places of stake `index` that are in the base to where it lies there.
  *
  * @param nodes places of `stake.nodes` that `path` shows, from its place `head` on

@@ -7,6 +7,8 @@ import type { Basket } from '../model/basket.ts';
 
 /** Weaver thicknesses that are kept free between two stakes. */
 const free = 1.5;
+/** The same for twined pairs, which cross there. */
+const freeForPairs = 2.6;
 /** Stakes of the base that lie side by side keep this share of the distance between them. */
 const share = 0.94;
 
@@ -30,11 +32,12 @@ export function stakeRoom({ net, plan, positions }: Basket): Float64Array {
     });
   };
   for (const { nodes, band } of net.rows) {
-    const thick = plan.bands[band]?.weaver.thickness;
+    const woven = plan.bands[band];
+    const clear = woven
+      ? (woven.weave === 'twined' ? freeForPairs : free) * woven.weaver.thickness
+      : 0;
     round(nodes, (distance) =>
-      thick === undefined
-        ? share * distance
-        : Math.max(0.45 * distance, distance - free * thick),
+      woven ? Math.max(0.45 * distance, distance - clear) : share * distance,
     );
   }
   for (const { nodes } of net.flatRows) round(nodes, (distance) => share * distance);

@@ -7,7 +7,7 @@ import type { Basket } from '../model/basket.ts';
 import type { Net, Stake } from '../model/net/net.ts';
 import { strandColour } from '../plan/dyes.ts';
 import type { Crossed } from './baseCrossings.ts';
-import { crossedStakes, layInBase } from './baseCrossings.ts';
+import { crossedStakes, drawnIn, layInBase } from './baseCrossings.ts';
 import type { Crossings } from './crossings.ts';
 import { crossings, field, stride } from './crossings.ts';
 import { stakeRoom } from './room.ts';
@@ -27,6 +27,7 @@ export function stakeStrands(
     normals,
     over,
     room: stakeRoom(basket),
+    places: drawnIn(basket),
     crossed: crossedStakes(net),
     fellow: fellows(net),
   };
@@ -49,6 +50,8 @@ interface Ground {
   readonly normals: Float64Array;
   readonly over: Float64Array;
   readonly room: Float64Array;
+  /** Places of the nodes: of a mat's outermost crossings a little further in than in the net. */
+  readonly places: Float64Array;
   readonly crossed: Crossed;
   /** For each end the other end at its place on the base's edge, or −1. */
   readonly fellow: Int32Array;
@@ -79,7 +82,7 @@ function fellows({ ends }: Net): Int32Array {
 
 /** One stake with a place more at each tip that stands above the wall. */
 function stakePath(ground: Ground, index: number): Crossings {
-  const { net, positions } = ground.basket;
+  const { net } = ground.basket;
   const stake = net.stakes[index]!;
   const nodes = drawnNodes(net, stake, sharesPlace(ground, stake));
   const head = stake.ends[0] >= 0 ? 1 : 0;
@@ -91,7 +94,7 @@ function stakePath(ground: Ground, index: number): Crossings {
     const node = stake.nodes[place]!;
     const here = (at + head) * stride;
     for (let axis = 0; axis < 3; axis += 1) {
-      data[here + axis] = positions[3 * node + axis]!;
+      data[here + axis] = ground.places[3 * node + axis]!;
       data[here + field.normal + axis] = ground.normals[3 * node + axis]!;
     }
     data[here + field.width] = Math.min(stake.width[place]!, ground.room[node]!);
@@ -103,7 +106,14 @@ function stakePath(ground: Ground, index: number): Crossings {
     stand(path, last, last - 1, last - 2, ground.over[stake.ends[1]]!);
   }
   turn(path);
+  for (const side of [0, 1] as const) if (stake.ends[side] >= 0) rise(ground, path, stake, side, nodes, head);
   layInBase(path, ground.basket, ground.crossed, index, nodes, head);
+  if (!sharesPlace(ground, stake)) {
+    ([1, -1] as const).forEach((inward, side) => {
+      const at = stake.edge[side]! < 0 ? -1 : nodes.indexOf(stake.edge[side]!);
+      if (at >= 0) foldAtEdge(path, at + head, inward, stake.strand.thickness);
+    });
+  }
   return path;
 }
 
@@ -132,7 +142,7 @@ function isBordered({ edge, rest, strand }: Stake, place: number): boolean {
 }
 
 /**
- * A second stake at a place begins half-way from the base's edge to the first row, on its own side: its
+ * A second stake at a place begins just under the first row, on its own side: its
  * fellow fills the edge.
  */
 function beginBeside({ basket, fellow, room }: Ground, { data }: Crossings, end: number): void {
@@ -141,9 +151,48 @@ function beginBeside({ basket, fellow, room }: Ground, { data }: Crossings, end:
   for (let axis = 0; axis < 3; axis += 1) {
     const here = positions[3 * own + axis]!;
     const aside = (here - positions[3 * beside + axis]!) / 2;
-    data[axis] = (data[axis]! + aside + here) / 2;
+    data[axis] = 0.15 * (data[axis]! + aside) + 0.85 * here;
   }
   data[field.width] = Math.min(net.ends[end]!.width, room[own]!);
+}
+
+/**
+ * A stake that leaves the base free runs out flat and turns up just short of the edge, so that it does
+ * not bulge out under the first rows.
+ *
+ * @param inward 1 where the next place is further in, −1 where the one before is
+ */
+function foldAtEdge({ data }: Crossings, at: number, inward: 1 | -1, thickness: number): void {
+  const here = at * stride;
+  const next = here + inward * stride;
+  const way = [0, 1, 2].map((axis) => data[here + axis]! - data[next + axis]!);
+  const size = Math.hypot(...way);
+  if (!(size > 2 * thickness)) return;
+  for (let axis = 0; axis < 3; axis += 1) {
+    const on = way[axis]! / size;
+    data[here + axis]! -= 1.2 * thickness * on;
+    data[here + field.tangent + axis] = -inward * on;
+    data[here + field.normal + axis] = data[next + field.normal + axis]!;
+  }
+}
+
+/** In the first row a stake goes as the net does from the base's edge to the second row. */
+function rise(
+  { basket, normals }: Ground,
+  { data }: Crossings,
+  stake: Stake,
+  side: 0 | 1,
+  nodes: readonly number[],
+  head: number,
+): void {
+  const up = side === 0 ? -1 : 1;
+  const edge = stake.edge[side];
+  const at = nodes.indexOf(edge + up);
+  const [low, here, high] = [0, 1, 2].map((step) => stake.nodes[edge + up * step] ?? -1);
+  if (at < 0 || high! < 0) return;
+  const [before, after] = side === 0 ? [high!, low!] : [low!, high!];
+  const out = (at + head) * stride + field.tangent;
+  tangentAt(data, out, basket.positions, 3 * before, 3 * here!, 3 * after, normals, 3 * here!);
 }
 
 /** Puts the tip `over` mm beyond the stake's last node, straight on from the one before. */

@@ -9,6 +9,9 @@ import type { Net } from '../model/net/net.ts';
 import { strandColour } from '../plan/dyes.ts';
 import type { Crossings } from './crossings.ts';
 import { crossings, field, stride } from './crossings.ts';
+import type { FirstRows } from './firstRows.ts';
+import { firstRows } from './firstRows.ts';
+import { stakeRoom } from './room.ts';
 import { sectionOf } from './section.ts';
 import type { Strand } from './strandMesh.ts';
 import { tangentAt } from './surface.ts';
@@ -18,6 +21,16 @@ import { weaverIsOutside } from './weave.ts';
 const many = 5000;
 
 type Band = Basket['plan']['bands'][number];
+
+/** What every weaver is laid on. */
+interface Ground {
+  readonly net: Net;
+  readonly positions: Float64Array;
+  readonly normals: Float64Array;
+  /** Widest that a stake is drawn at each node, mm. */
+  readonly room: Float64Array;
+  readonly lift: FirstRows;
+}
 
 /** Rows `first` … `last` of one band. */
 interface Stretch {
@@ -31,6 +44,7 @@ export function weaverStrands(basket: Basket, normals: Float64Array): Strand[] {
   const { net, positions } = basket;
   if (net.ends.length < 3) return [];
   const between = net.ends.length * (net.rows.length - 1) > many ? 1 : 2;
+  const ground = { net, positions, normals, room: stakeRoom(basket), lift: firstRows(basket) };
   return stretches(basket).flatMap((stretch) => {
     const look = (name: string, path: Crossings, closed: boolean): Strand => ({
       name,
@@ -44,18 +58,18 @@ export function weaverStrands(basket: Basket, normals: Float64Array): Strand[] {
     });
     if (stretch.band.weave === 'continuous') {
       const name = `weaver of rows ${stretch.first} to ${stretch.last}`;
-      return [look(name, spiral(net, positions, normals, stretch), false)];
+      return [look(name, spiral(ground, stretch), false)];
     }
     const strands: Strand[] = [];
     for (let row = stretch.first; row <= stretch.last; row += 1) {
       strands.push(
-        look(`weaver of row ${row}`, round(net, positions, normals, row, stretch.band, 1), true),
+        look(`weaver of row ${row}`, round(ground, row, stretch.band, 1), true),
       );
       if (stretch.band.weave === 'twined') {
         strands.push(
           look(
             `second weaver of row ${row}`,
-            round(net, positions, normals, row, stretch.band, -1),
+            round(ground, row, stretch.band, -1),
             true,
           ),
         );
@@ -83,25 +97,19 @@ function stretches({ net, plan }: Basket): Stretch[] {
 }
 
 /** One closed row. `side` −1 is the second strand of a twined pair, which goes the other way. */
-function round(
-  net: Net,
-  positions: Float64Array,
-  normals: Float64Array,
-  row: number,
-  band: Band,
-  side: 1 | -1,
-): Crossings {
-  const ends = net.ends.length;
+function round(ground: Ground, row: number, band: Band, side: 1 | -1): Crossings {
+  const ends = ground.net.ends.length;
+  const { rise, share } = ground.lift(row);
   const path = crossings(ends);
   const bow = band.weave === 'twined' ? band.weaver.thickness / 2 : 0;
   for (let end = 0; end < ends; end += 1) {
     const sign = side * (weaverIsOutside(band.weave, row, end, ends) ? 1 : -1);
-    place(path, end, net, positions, normals, row, end, 0);
-    path.data[end * stride + field.width] = band.weaver.width;
+    place(path, end, ground, row, end, rise);
+    path.data[end * stride + field.width] = share * band.weaver.width;
     path.data[end * stride + field.bow] = -sign * bow;
     path.strand[end] = row;
   }
-  finish(path, net, band, side, true);
+  finish(path, ground, band, side, true);
   return path;
 }
 
@@ -110,13 +118,8 @@ function round(
  * over its last, kept between the stretch's lower and upper edge: so it begins and ends at half its
  * width, as a tapered weaver does, and both edges stay level.
  */
-function spiral(
-  net: Net,
-  positions: Float64Array,
-  normals: Float64Array,
-  { band, first, last }: Stretch,
-): Crossings {
-  const ends = net.ends.length;
+function spiral(ground: Ground, { band, first, last }: Stretch): Crossings {
+  const ends = ground.net.ends.length;
   const count = (last - first + 1) * ends + 1;
   const path = crossings(count);
   for (let at = 0; at < count; at += 1) {
@@ -126,11 +129,13 @@ function spiral(
     const low = Math.max(first - 0.5, row + rise - 0.5);
     const full = Math.min(last + 0.5, row + rise + 0.5);
     const high = at === 0 || isLast ? low + 0.4 * (full - low) : full;
-    place(path, at, net, positions, normals, row, at % ends, (low + high) / 2 - row);
-    path.data[at * stride + field.width] = band.weaver.width * (high - low);
+    const middle = (low + high) / 2;
+    const { rise: up, share } = ground.lift(middle);
+    place(path, at, ground, row, at % ends, middle - row + up);
+    path.data[at * stride + field.width] = share * band.weaver.width * (high - low);
     path.strand[at] = row;
   }
-  finish(path, net, band, 1, false);
+  finish(path, ground, band, 1, false);
   return path;
 }
 
@@ -141,9 +146,7 @@ function spiral(
 function place(
   path: Crossings,
   at: number,
-  net: Net,
-  positions: Float64Array,
-  normals: Float64Array,
+  { net, positions, normals }: Ground,
   row: number,
   end: number,
   rise: number,
@@ -165,8 +168,10 @@ function place(
 }
 
 /** Fills in tangents and bearings, and moves each place to its side of the stake. */
-function finish(path: Crossings, net: Net, band: Band, side: 1 | -1, closed: boolean): void {
+function finish(path: Crossings, ground: Ground, band: Band, side: 1 | -1, closed: boolean): void {
   const { data, count } = path;
+  const { net, room } = ground;
+  const { thickness } = band.weaver;
   const ends = net.ends.length;
   const tangents = new Float64Array(3 * count);
   for (let at = 0; at < count; at += 1) {
@@ -180,7 +185,10 @@ function finish(path: Crossings, net: Net, band: Band, side: 1 | -1, closed: boo
       before === here ? Number.POSITIVE_INFINITY : distance(data, before, here),
       after === here ? Number.POSITIVE_INFINITY : distance(data, here, after),
     );
-    data[here + field.bearing] = Math.min(end.width / 2, 0.38 * nearest);
+    const width = Math.min(end.width, room[end.nodes[path.strand[at]!]!]!);
+    // it lies on a little past the stake's edge, so that it bends clear of it
+    const past = Math.max(0, Math.min(0.35 * thickness, 0.2 * (nearest - width)));
+    data[here + field.bearing] = Math.min(width / 2 + past, 0.47 * nearest);
     path.bears[at] = 1;
   }
   for (let at = 0; at < count; at += 1) {
@@ -191,12 +199,45 @@ function finish(path: Crossings, net: Net, band: Band, side: 1 | -1, closed: boo
     // the last place of a spiral is end 0 of the row to come
     const turn = !closed && at === count - 1 ? row + 1 : row;
     const sign = side * (weaverIsOutside(band.weave, turn, at % ends, ends) ? 1 : -1);
-    const off = (sign * (stake + band.weaver.thickness)) / 2;
+    const bulge = sign * arch(ground, row, at % ends, tangents, 3 * at, data[here + field.bearing]!);
+    const off = sign * ((stake + thickness) / 2 + Math.max(0, bulge));
     for (let axis = 0; axis < 3; axis += 1) {
       data[here + axis]! += off * data[here + field.normal + axis]!;
       data[here + field.tangent + axis] = tangents[3 * at + axis]!;
     }
   }
+}
+
+/**
+ * How far the face of a stake stands over the plane at its crossing, `half` mm along the weaver's way:
+ * where rows climb, the weaver crosses a stake at a slant, and the stake turns and bends under it.
+ */
+function arch(
+  { net, positions, normals }: Ground,
+  row: number,
+  end: number,
+  tangents: Float64Array,
+  at: number,
+  half: number,
+): number {
+  const { nodes } = net.ends[end]!;
+  const high = 3 * nodes[Math.min(nodes.length - 1, row + 1)]!;
+  const low = 3 * nodes[row - 1]!;
+  let size = 0;
+  for (let d = 0; d < 3; d += 1) size += (positions[high + d]! - positions[low + d]!) ** 2;
+  if (!(size > 1e-9)) return 0;
+  size = Math.sqrt(size);
+  // along the stake: the weaver's slant, and how the normal changes that way and across
+  let [slant, bend, twist] = [0, 0, 0];
+  for (let d = 0; d < 3; d += 1) {
+    const along = (positions[high + d]! - positions[low + d]!) / size;
+    const change = (normals[high + d]! - normals[low + d]!) / size;
+    slant += tangents[at + d]! * along;
+    bend -= change * along;
+    twist -= change * tangents[at + d]!;
+  }
+  // twist along the weaver = slant · bend + cosine · (twist across the stake)
+  return half * half * slant * (twist - (slant * bend) / 2);
 }
 
 function distance(data: Float64Array, one: number, other: number): number {

@@ -54,8 +54,8 @@ function table(drawn: Plan) {
 test('each point of the girth line is a slider that says its row, its girth and what follows', () => {
   const markup = chart(plan);
   expect(markup.match(/role="slider"/g)).toHaveLength(plan.girthLine.points.length);
-  expect(markup).toContain('aria-label="Point at row 18"');
-  expect(markup).toContain('row 18: girth 30 1/4 in, pulls in 5/16 in a row after it');
+  expect(markup).toContain('aria-label="Point at row 20"');
+  expect(markup).toContain('row 20: girth 28 15/16 in, pulls in 1/4 in a row after it');
 });
 
 test('a row set by hand is a slider with a mark of its own', () => {

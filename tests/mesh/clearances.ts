@@ -24,10 +24,10 @@ interface Piece {
 const cell = 12;
 
 /**
- * The deepest overlap of any two strands: every point of every strand's sections is tried against the
- * pieces of all others that are near.
+ * The overlaps of any two strands, each pair where it is deepest, the deepest pair first: every point of
+ * every strand's sections is tried against the pieces of all others that are near.
  */
-export function deepestOverlap(strands: readonly Strand[]): Overlap {
+export function overlaps(strands: readonly Strand[]): Overlap[] {
   const swept = strands.map(ringsOf);
   const grid = new Map<string, Piece[]>();
   swept.forEach((rings, strand) => {
@@ -42,21 +42,22 @@ export function deepestOverlap(strands: readonly Strand[]): Overlap {
       }
     });
   });
-  let worst: Overlap = { depth: 0, one: '', other: '', place: [0, 0, 0] };
+  const found = new Map<number, Overlap>();
   swept.forEach((rings, strand) => {
     for (const ring of rings) {
       for (const point of ring) {
         for (const piece of grid.get(keyOf(point)) ?? []) {
           if (piece.strand === strand) continue;
           const depth = depthIn(piece, point);
-          if (depth <= worst.depth) continue;
+          const pair = Math.min(strand, piece.strand) * 1e5 + Math.max(strand, piece.strand);
+          if (depth <= (found.get(pair)?.depth ?? 0)) continue;
           const [one, other] = [strands[strand]?.name ?? '', strands[piece.strand]?.name ?? ''];
-          worst = { depth, one, other, place: point };
+          found.set(pair, { depth, one, other, place: point });
         }
       }
     }
   });
-  return worst;
+  return [...found.values()].sort((one, other) => other.depth - one.depth);
 }
 
 /** The sections of a strand in turn, each with its points. */

@@ -14,5 +14,9 @@ export function rowsAt(
 /** The place at which a basket's row stands, or null. */
 export function placeOfRow({ places }: Differences, side: Side, row: number | null): number | null {
   if (row === null) return null;
-  return places.find(({ rowA, rowB }) => (side === 'a' ? rowA : rowB) === row)?.place ?? null;
+  const own = places.map(({ rowA, rowB }) => (side === 'a' ? rowA : rowB));
+  const exact = own.indexOf(row);
+  // Steps of height can pass over a row; the one beside it then stands for it.
+  const beside = exact < 0 ? own.findIndex((at) => at !== null && Math.abs(at - row) === 1) : exact;
+  return places[beside]?.place ?? null;
 }

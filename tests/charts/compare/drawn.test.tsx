@@ -106,7 +106,7 @@ test('the blend says how far it is and what it comes to', () => {
     <BlendSlider share={0.3} girths={girthLine(trug)} unit="in" onShare={nothing} />,
   );
   expect(markup).toContain(
-    'aria-valuetext="30 % of the way from A to B: widest 30 1/4 in at row 18',
+    'aria-valuetext="30 % of the way from A to B: widest 28 15/16 in at row 20',
   );
 });
 

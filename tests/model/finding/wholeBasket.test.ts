@@ -2,9 +2,9 @@ import { expect, test } from 'vitest';
 import { notSettled } from '../../../src/model/finding/notSettled.ts';
 import { strandTooShort } from '../../../src/model/finding/strandTooShort.ts';
 import { tipsEasily } from '../../../src/model/finding/tipsEasily.ts';
-import { domed, readingOf, squarePlan } from '../readings.ts';
+import { domed } from '../readings.ts';
 
-const reading = readingOf(squarePlan());
+const reading = domed(0);
 
 test('a basket that tips at less than 15° is warned of', () => {
   const tipping = { ...reading, summary: { ...reading.summary, tipAngle: 14 } };
