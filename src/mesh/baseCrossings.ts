@@ -28,30 +28,6 @@ export function crossedStakes(net: Net): Crossed {
 }
 
 /**
- * Positions of all nodes, the outermost crossings of a mat moved in by about a thickness: so the stakes
- * that turn up round the edge stay in the wall.
- */
-export function drawnIn({ net, plan, positions }: Basket): Float64Array {
-  if (plan.base.kind !== 'mat') return positions;
-  const moved = Float64Array.from(positions);
-  for (const stake of net.stakes) {
-    if (!isOfMat(stake)) continue;
-    for (const [side, inward] of [
-      [0, 1],
-      [1, -1],
-    ] as const) {
-      const edge = stake.edge[side];
-      if (edge < 0) continue;
-      const [at, next] = [3 * stake.nodes[edge + inward]!, 3 * stake.nodes[edge + 2 * inward]!];
-      const way = [0, 1, 2].map((axis) => positions[next + axis]! - positions[at + axis]!);
-      const on = Math.min(0.3, (1.1 * stake.strand.thickness) / Math.hypot(...way));
-      for (let axis = 0; axis < 3; axis += 1) moved[at + axis]! += on * way[axis]!;
-    }
-  }
-  return moved;
-}
-
-/**
  * Moves the places of stake `index` that are in the base to where it lies there.
  *
  * @param nodes places of `stake.nodes` that `path` shows, from its place `head` on
@@ -70,6 +46,7 @@ export function layInBase(
     if (node >= net.baseNodeCount) return;
     if (isOfMat(stake)) interlace(path, at + head, net, crossed, node, index);
   });
+  if (isOfMat(stake)) holdEdges(path, stake, nodes, head);
   if (stake.part === 'spoke') stack(path, net, stake, nodes, head);
   if (stake.part === 'fanned') pointFan(path, stake);
 }
@@ -95,6 +72,35 @@ function interlace(
   shift(path, at, ((isUnder ? 1 : -1) * other.strand.thickness) / 2);
   path.data[at * stride + field.bearing] = other.strand.width / 2;
   path.bears[at] = 1;
+}
+
+/** Where the edge of a mat is drawn, the stake keeps its side as far as there. */
+function holdEdges(
+  path: Crossings,
+  stake: Stake,
+  nodes: readonly number[],
+  head: number,
+): void {
+  const { data } = path;
+  for (const [side, inward] of [
+    [0, 1],
+    [1, -1],
+  ] as const) {
+    const at = stake.edge[side] < 0 ? -1 : nodes.indexOf(stake.edge[side]);
+    if (at < 0) continue;
+    const here = (at + head) * stride;
+    const next = here + inward * stride;
+    if (path.bears[at + head + inward] !== 1) continue;
+    const way = [0, 1, 2].map((axis) => data[here + axis]! - data[next + axis]!);
+    const size = Math.hypot(...way);
+    // a border woven round the mat has its own places there
+    if (size > 0.7 * stake.strand.width) continue;
+    data[next + field.bearing] = Math.min(data[next + field.bearing]!, 0.6 * size);
+    const flat = way.reduce((sum, value, axis) => sum + value * data[next + field.normal + axis]!, 0);
+    for (let axis = 0; axis < 3; axis += 1) {
+      data[here + axis]! -= flat * data[next + field.normal + axis]!;
+    }
+  }
 }
 
 /**

@@ -12,6 +12,13 @@ const freeForPairs = 2.6;
 /** Stakes of the base that lie side by side keep this share of the distance between them. */
 const share = 0.94;
 
+/** Room that the weaver of a band needs between two stakes, mm; none for the base's edge, band −1. */
+export function clearance({ bands }: Basket['plan'], band: number): number {
+  const woven = bands[band];
+  if (!woven) return 0;
+  return (woven.weave === 'twined' ? freeForPairs : free) * woven.weaver.thickness;
+}
+
 /** Widest that a stake may be drawn at each node, mm; no limit where nothing lies beside it. */
 export function stakeRoom({ net, plan, positions }: Basket): Float64Array {
   const room = new Float64Array(net.nodeCount).fill(Number.POSITIVE_INFINITY);
@@ -32,12 +39,9 @@ export function stakeRoom({ net, plan, positions }: Basket): Float64Array {
     });
   };
   for (const { nodes, band } of net.rows) {
-    const woven = plan.bands[band];
-    const clear = woven
-      ? (woven.weave === 'twined' ? freeForPairs : free) * woven.weaver.thickness
-      : 0;
+    const clear = clearance(plan, band);
     round(nodes, (distance) =>
-      woven ? Math.max(0.45 * distance, distance - clear) : share * distance,
+      clear > 0 ? Math.max(0.45 * distance, distance - clear) : share * distance,
     );
   }
   for (const { nodes } of net.flatRows) round(nodes, (distance) => share * distance);

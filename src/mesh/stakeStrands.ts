@@ -7,7 +7,7 @@ import type { Basket } from '../model/basket.ts';
 import type { Net, Stake } from '../model/net/net.ts';
 import { strandColour } from '../plan/dyes.ts';
 import type { Crossed } from './baseCrossings.ts';
-import { crossedStakes, drawnIn, layInBase } from './baseCrossings.ts';
+import { crossedStakes, layInBase } from './baseCrossings.ts';
 import type { Crossings } from './crossings.ts';
 import { crossings, field, stride } from './crossings.ts';
 import { stakeRoom } from './room.ts';
@@ -27,7 +27,6 @@ export function stakeStrands(
     normals,
     over,
     room: stakeRoom(basket),
-    places: drawnIn(basket),
     crossed: crossedStakes(net),
     fellow: fellows(net),
   };
@@ -50,8 +49,6 @@ interface Ground {
   readonly normals: Float64Array;
   readonly over: Float64Array;
   readonly room: Float64Array;
-  /** Places of the nodes: of a mat's outermost crossings a little further in than in the net. */
-  readonly places: Float64Array;
   readonly crossed: Crossed;
   /** For each end the other end at its place on the base's edge, or −1. */
   readonly fellow: Int32Array;
@@ -94,12 +91,11 @@ function stakePath(ground: Ground, index: number): Crossings {
     const node = stake.nodes[place]!;
     const here = (at + head) * stride;
     for (let axis = 0; axis < 3; axis += 1) {
-      data[here + axis] = ground.places[3 * node + axis]!;
+      data[here + axis] = ground.basket.positions[3 * node + axis]!;
       data[here + field.normal + axis] = ground.normals[3 * node + axis]!;
     }
     data[here + field.width] = Math.min(stake.width[place]!, ground.room[node]!);
   });
-  if (sharesPlace(ground, stake)) beginBeside(ground, path, stake.ends[1]);
   if (head === 1) stand(path, 0, 1, 2, ground.over[stake.ends[0]]!);
   if (tail === 1) {
     const last = path.count - 1;
@@ -124,36 +120,26 @@ function sharesPlace({ fellow }: Ground, { part, ends }: Stake): boolean {
 
 /**
  * The places along `stake.nodes` that are drawn. In a mat the edge of the base is the edge of the stake
- * that lies along it, and the strand is flat there: its next place is in the first row. A second stake
- * at a place begins at the edge.
+ * that lies along it, and the strand is flat there: its next place is in the first row, but for the
+ * corner stakes, which are narrowed at the edge to clear each other. A second stake
+ * at a place begins in the first row, where its fellow leaves it room.
  */
-function drawnNodes({ rows }: Net, stake: Stake, isSecond: boolean): number[] {
+function drawnNodes(net: Net, stake: Stake, isSecond: boolean): number[] {
   const places = Array.from(stake.nodes.keys());
-  if (isSecond) return places.slice(stake.edge[1]);
+  if (isSecond) return places.slice(stake.edge[1] + 1);
   const isOfMat = stake.part === 'lengthwise' || stake.part === 'crosswise';
-  if (!isOfMat || rows.length < 2) return places;
-  return places.filter((place) => !stake.edge.includes(place) || isBordered(stake, place));
+  if (!isOfMat || net.rows.length < 2) return places;
+  const isCorner = (side: 0 | 1) => net.ends[stake.ends[side]]?.corner === true;
+  return places.filter((place) => {
+    const side = stake.edge.indexOf(place);
+    return side < 0 || isBordered(stake, place) || isCorner(side === 0 ? 0 : 1);
+  });
 }
 
 /** Whether a border is woven between the mat and this edge: then the last steps are all alike. */
 function isBordered({ edge, rest, strand }: Stake, place: number): boolean {
   const inward = place === edge[0] ? rest[place]! : rest[place - 1]!;
   return inward > 0.75 * strand.width;
-}
-
-/**
- * A second stake at a place begins just under the first row, on its own side: its
- * fellow fills the edge.
- */
-function beginBeside({ basket, fellow, room }: Ground, { data }: Crossings, end: number): void {
-  const { net, positions } = basket;
-  const [own, beside] = [net.ends[end]!.nodes[1]!, net.ends[fellow[end]!]!.nodes[1]!];
-  for (let axis = 0; axis < 3; axis += 1) {
-    const here = positions[3 * own + axis]!;
-    const aside = (here - positions[3 * beside + axis]!) / 2;
-    data[axis] = 0.15 * (data[axis]! + aside) + 0.85 * here;
-  }
-  data[field.width] = Math.min(net.ends[end]!.width, room[own]!);
 }
 
 /**

@@ -120,7 +120,8 @@ export class Sweep {
       const dx = slope * (bx - ax) + da * data[a + 3]! + db * data[b + 3]!;
       const dy = slope * (by - ay) + da * data[a + 4]! + db * data[b + 4]!;
       const dz = slope * (bz - az) + da * data[a + 5]! + db * data[b + 5]!;
-      const up = size > 0 ? (bow * 4 * t * s) / Math.sqrt(dx * dx + dy * dy + dz * dz || 1) : 0;
+      const swing = (t - s) * (t - s);
+      const up = bow * (1 - swing * swing) / Math.sqrt(dx * dx + dy * dy + dz * dz || 1);
       this.#ring(
         ha * ax + hb * bx + ga * data[a + 3]! + gb * data[b + 3]! + up * (ny * dz - nz * dy),
         ha * ay + hb * by + ga * data[a + 4]! + gb * data[b + 4]! + up * (nz * dx - nx * dz),

@@ -101,7 +101,7 @@ function round(ground: Ground, row: number, band: Band, side: 1 | -1): Crossings
   const ends = ground.net.ends.length;
   const { rise, share } = ground.lift(row);
   const path = crossings(ends);
-  const bow = band.weave === 'twined' ? band.weaver.thickness / 2 : 0;
+  const bow = band.weave === 'twined' ? 0.56 * band.weaver.thickness : 0;
   for (let end = 0; end < ends; end += 1) {
     const sign = side * (weaverIsOutside(band.weave, row, end, ends) ? 1 : -1);
     place(path, end, ground, row, end, rise);
@@ -160,11 +160,19 @@ function place(
   const from = upward || under < 0 ? here : under;
   const to = upward ? above : here;
   const out = at * stride;
+  // what lies a part of a row away faces a part of the way to that row's normal
+  const other = rise >= 0 === (from === here) ? (from === here ? to : from) : here;
+  const share = Math.min(1, Math.abs(rise));
+  let size = 0;
   for (let axis = 0; axis < 3; axis += 1) {
     const step = positions[to + axis]! - positions[from + axis]!;
     path.data[out + axis] = positions[here + axis]! + rise * step;
-    path.data[out + field.normal + axis] = normals[here + axis]!;
+    const normal = (1 - share) * normals[here + axis]! + share * normals[other + axis]!;
+    path.data[out + field.normal + axis] = normal;
+    size += normal * normal;
   }
+  size = Math.sqrt(size) || 1;
+  for (let axis = field.normal; axis < field.normal + 3; axis += 1) path.data[out + axis]! /= size;
 }
 
 /** Fills in tangents and bearings, and moves each place to its side of the stake. */
@@ -199,8 +207,8 @@ function finish(path: Crossings, ground: Ground, band: Band, side: 1 | -1, close
     // the last place of a spiral is end 0 of the row to come
     const turn = !closed && at === count - 1 ? row + 1 : row;
     const sign = side * (weaverIsOutside(band.weave, turn, at % ends, ends) ? 1 : -1);
-    const bulge = sign * arch(ground, row, at % ends, tangents, 3 * at, data[here + field.bearing]!);
-    const off = sign * ((stake + thickness) / 2 + Math.max(0, bulge));
+    const clear = standOff(ground, row, at % ends, tangents, 3 * at, sign, data, here);
+    const off = sign * ((stake + thickness) / 2 + clear);
     for (let axis = 0; axis < 3; axis += 1) {
       data[here + axis]! += off * data[here + field.normal + axis]!;
       data[here + field.tangent + axis] = tangents[3 * at + axis]!;
@@ -209,35 +217,42 @@ function finish(path: Crossings, ground: Ground, band: Band, side: 1 | -1, close
 }
 
 /**
- * How far the face of a stake stands over the plane at its crossing, `half` mm along the weaver's way:
- * where rows climb, the weaver crosses a stake at a slant, and the stake turns and bends under it.
+ * How much farther off a weaver lies, mm, because the stake turns and bends under it: along the weaver,
+ * where rows climb and cross the stake at a slant, and along the stake, over the weaver's width.
+ *
+ * @param sign 1 outside, −1 inside
  */
-function arch(
+function standOff(
   { net, positions, normals }: Ground,
   row: number,
   end: number,
   tangents: Float64Array,
   at: number,
-  half: number,
+  sign: number,
+  data: Float64Array,
+  here: number,
 ): number {
   const { nodes } = net.ends[end]!;
   const high = 3 * nodes[Math.min(nodes.length - 1, row + 1)]!;
   const low = 3 * nodes[row - 1]!;
-  let size = 0;
-  for (let d = 0; d < 3; d += 1) size += (positions[high + d]! - positions[low + d]!) ** 2;
-  if (!(size > 1e-9)) return 0;
-  size = Math.sqrt(size);
-  // along the stake: the weaver's slant, and how the normal changes that way and across
-  let [slant, bend, twist] = [0, 0, 0];
-  for (let d = 0; d < 3; d += 1) {
-    const along = (positions[high + d]! - positions[low + d]!) / size;
-    const change = (normals[high + d]! - normals[low + d]!) / size;
-    slant += tangents[at + d]! * along;
-    bend -= change * along;
-    twist -= change * tangents[at + d]!;
-  }
-  // twist along the weaver = slant · bend + cosine · (twist across the stake)
-  return half * half * slant * (twist - (slant * bend) / 2);
+  const x = positions[high]! - positions[low]!;
+  const y = positions[high + 1]! - positions[low + 1]!;
+  const z = positions[high + 2]! - positions[low + 2]!;
+  const squared = x * x + y * y + z * z;
+  if (!(squared > 1e-9)) return 0;
+  const size = Math.sqrt(squared);
+  const nx = (normals[high]! - normals[low]!) / size;
+  const ny = (normals[high + 1]! - normals[low + 1]!) / size;
+  const nz = (normals[high + 2]! - normals[low + 2]!) / size;
+  const [tx, ty, tz] = [tangents[at]!, tangents[at + 1]!, tangents[at + 2]!];
+  const slant = (tx * x + ty * y + tz * z) / size;
+  const bend = -(nx * x + ny * y + nz * z) / size;
+  const twist = -(nx * tx + ny * ty + nz * tz);
+  const half = data[here + field.bearing]!;
+  const wide = data[here + field.width]! / 2;
+  const along = half * half * slant * (twist - (slant * bend) / 2);
+  const across = (wide * wide * bend) / 2;
+  return Math.max(0, sign * along) + Math.min(1.5, Math.max(0, sign * across));
 }
 
 function distance(data: Float64Array, one: number, other: number): number {

@@ -28,6 +28,18 @@ const cell = 12;
  * every strand's sections is tried against the pieces of all others that are near.
  */
 export function overlaps(strands: readonly Strand[]): Overlap[] {
+  return found(strands, (ring) => ring);
+}
+
+/** The same for the strands' middle lines: two strands of which none is deep in the other pass it by. */
+export function piercings(strands: readonly Strand[]): Overlap[] {
+  return found(strands, (ring) => [middle(ring)]);
+}
+
+function found(
+  strands: readonly Strand[],
+  tried: (ring: readonly Point[]) => readonly Point[],
+): Overlap[] {
   const swept = strands.map(ringsOf);
   const grid = new Map<string, Piece[]>();
   swept.forEach((rings, strand) => {
@@ -42,22 +54,22 @@ export function overlaps(strands: readonly Strand[]): Overlap[] {
       }
     });
   });
-  const found = new Map<number, Overlap>();
+  const pairs = new Map<number, Overlap>();
   swept.forEach((rings, strand) => {
     for (const ring of rings) {
-      for (const point of ring) {
+      for (const point of tried(ring)) {
         for (const piece of grid.get(keyOf(point)) ?? []) {
           if (piece.strand === strand) continue;
           const depth = depthIn(piece, point);
           const pair = Math.min(strand, piece.strand) * 1e5 + Math.max(strand, piece.strand);
-          if (depth <= (found.get(pair)?.depth ?? 0)) continue;
+          if (depth <= (pairs.get(pair)?.depth ?? 0)) continue;
           const [one, other] = [strands[strand]?.name ?? '', strands[piece.strand]?.name ?? ''];
-          found.set(pair, { depth, one, other, place: point });
+          pairs.set(pair, { depth, one, other, place: point });
         }
       }
     }
   });
-  return [...found.values()].sort((one, other) => other.depth - one.depth);
+  return [...pairs.values()].sort((one, other) => other.depth - one.depth);
 }
 
 /** The sections of a strand in turn, each with its points. */

@@ -34,6 +34,7 @@ const roughLimits: Limits = {
   iterations: 120,
   factorisations: 40,
   move: 6e-3,
+  still: 1,
   segment: 2e-3,
   loop: 5e-4,
 };
@@ -55,8 +56,8 @@ export function settlePlan(
   // A warm start that went astray is settled again from the start shape.
   const result = warm && !settled.outcome.converged ? settleCold(plan, net, limits) : settled;
   const { work: done, outcome } = result;
-  // A factor that was fresh when the settling began is still of use; one made on the way is not.
-  done.factored = done.factored && outcome.factorisations === 0;
+  // The factor belongs to the shape before; `prepare`, or else the next settling, makes one for this.
+  done.factored = false;
   memory.work = outcome.converged ? done : null;
   memory.plan = plan;
   return result;

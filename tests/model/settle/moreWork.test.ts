@@ -13,6 +13,7 @@ function unmet(iterations: number, times: number): Limits {
     iterations: times * iterations,
     factorisations: times * iterations,
     move: 0,
+    still: 1,
     segment: 0,
     loop: 0,
   };
