@@ -73,16 +73,16 @@ export function prepare({ work: last }: ShapeMemory): void {
 
 function settleOn(last: Work, before: Plan | null, plan: Plan, net: Work['net']): Settled {
   const next = renewed(last, net, plan.set.stakes);
-  // A kept factor serves while only girths have changed; other edits change the stiffness itself.
-  if (
-    !before ||
-    before.base !== plan.base ||
-    before.bands !== plan.bands ||
-    before.set !== plan.set
-  ) {
-    next.factored = false;
-  }
-  return { work: next, outcome: settle(next, dragLimits) };
+  // A kept factor and the looser limits serve while only girths change; other edits change the stiffness
+  // itself, and may leave the shape on the side of a soft valley.
+  const onlyGirths = before !== null && allButGirths(before) === allButGirths(plan);
+  if (!onlyGirths) next.factored = false;
+  return { work: next, outcome: settle(next, onlyGirths ? dragLimits : usualLimits) };
+}
+
+/** What a plan's stiffness hangs on, as text: a plan that came through a worker's wire is a copy. */
+function allButGirths({ base, oddEnd, bands, set, handle }: Plan): string {
+  return JSON.stringify([base, oddEnd, bands, set, handle]);
 }
 
 /**
