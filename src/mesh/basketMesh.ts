@@ -1,8 +1,10 @@
 /** The settled basket as it is seen: every stake and weaver in its true width and thickness. */
 import type { Basket } from '../model/basket.ts';
-import { basketStrands } from './basketStrands.ts';
+import { stakeStrands } from './stakeStrands.ts';
 import type { StrandMesh } from './strandMesh.ts';
+import { nodeNormals } from './surface.ts';
 import { sweepStrands } from './sweepStrands.ts';
+import { weaverStrands } from './weaverStrands.ts';
 
 /** Plain typed arrays, ready to be passed between threads. */
 export interface BasketMesh {
@@ -14,6 +16,9 @@ export interface BasketMesh {
 
 /** Stakes and weavers as triangles, going over and under each other. Lengths mm, z up. */
 export function basketMesh(basket: Basket): BasketMesh {
-  const { stakes, weavers } = basketStrands(basket);
-  return { stakes: sweepStrands(stakes), weavers: sweepStrands(weavers) };
+  const normals = nodeNormals(basket.net, basket.positions);
+  return {
+    stakes: sweepStrands(stakeStrands(basket, normals)),
+    weavers: sweepStrands(weaverStrands(basket, normals)),
+  };
 }

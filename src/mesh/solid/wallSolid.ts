@@ -34,7 +34,7 @@ export function wallSolid(basket: Basket): Solid {
 }
 
 /** A skin moved to both sides by its half thickness, and closed along its rim. */
-export function thickened(skin: Skin): Solid {
+function thickened(skin: Skin): Solid {
   const { points: middle, half, triangles, rim } = skin;
   const count = half.length;
   const step = outwardSteps(skin);
