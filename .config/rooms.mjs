@@ -13,7 +13,7 @@ export const entrance = '(entrance)';
 /** @type {Readonly<Record<string, Room>>} */
 export const rooms = {
   plan: { rooms: [], packages: ['zod'] },
-  model: { rooms: ['plan'], packages: [] },
+  model: { rooms: ['plan'], packages: ['quadprog'] },
   mesh: { rooms: ['plan', 'model'], packages: [] },
   export: {
     rooms: ['plan', 'model', 'mesh'],

@@ -1,5 +1,6 @@
 import { lazy, Suspense } from 'react';
 import { useComparison } from './keep/compareHere.ts';
+import { useHash } from './views/bench/useHash.ts';
 import { Mishap } from './views/Mishap.tsx';
 import { SafetyNet } from './views/SafetyNet.tsx';
 import { Studio } from './views/Studio.tsx';
@@ -8,18 +9,33 @@ const ComparePage = lazy(async () => ({
   default: (await import('./views/compare/ComparePage.tsx')).ComparePage,
 }));
 
-/** The app: one plan or two, and under it a net, so that a fault never leaves a blank page. */
+const loadBench = async () => ({
+  default: (await import('./views/bench/BenchPage.tsx')).BenchPage,
+});
+const BenchPage = lazy(loadBench);
+
+/** Fetched when the page has been open for a while, ms, so that the bench opens without a connection too. */
+const restBeforeBench = 20_000;
+setTimeout(() => loadBench().catch(() => {}), restBeforeBench);
+
+/** The app, and under it a net, so that a fault never leaves a blank page. */
 export function App() {
-  const isComparing = useComparison(({ isOpen }) => isOpen);
   return (
     <SafetyNet under={(error) => <Mishap error={error} />}>
-      {isComparing ? (
-        <Suspense fallback={<p className="waiting">Laying out both plans …</p>}>
-          <ComparePage />
-        </Suspense>
-      ) : (
-        <Studio />
-      )}
+      <Page />
     </SafetyNet>
+  );
+}
+
+/** The bench, two plans, or one. */
+function Page() {
+  const isComparing = useComparison(({ isOpen }) => isOpen);
+  const isAtBench = useHash() === '#bench';
+  if (!isAtBench && !isComparing) return <Studio />;
+  const waiting = isAtBench ? 'Laying the plan on the bench …' : 'Laying out both plans …';
+  return (
+    <Suspense fallback={<p className="waiting">{waiting}</p>}>
+      {isAtBench ? <BenchPage /> : <ComparePage />}
+    </Suspense>
   );
 }

@@ -42,6 +42,9 @@ export function Header({ onFile, onKeys }: Props) {
         <button type="button" onClick={() => presentComparison().open()}>
           Compare
         </button>
+        <a className="head-link" href="#bench">
+          At the bench
+        </a>
         <label className="head-field units-field">
           <span className="unseen">Lengths in</span>
           <select

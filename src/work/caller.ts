@@ -86,6 +86,7 @@ function resultOf(answer: Answer, { plan, time }: Asked, polished: boolean): Set
   return { ...answer, ...base, basket: { ...answer.basket, plan } };
 }
 
-function settleWorker(): WorkerPort {
+/** Starts a worker that settles plans. */
+export function settleWorker(): WorkerPort {
   return new Worker(new URL('./settleWorker.ts', import.meta.url), { type: 'module' });
 }

@@ -11,6 +11,7 @@ import type { EditTimes } from './editTimes.ts';
 import { editTimes } from './editTimes.ts';
 import { plainSettle } from './plainReference.ts';
 import { demoPlan } from './plans.ts';
+import { replanTimes } from './replanTimes.ts';
 import { scriptSizes } from './scripts.ts';
 import type { Line } from './table.ts';
 import { table } from './table.ts';
@@ -19,6 +20,7 @@ const megabyte = 1e6;
 const project = new URL('../../', import.meta.url);
 
 const demo = times(demoPlan, 20);
+const replan = replanTimes(demoPlan, 20);
 const large = inOwnProcess('tests/bench/large.ts');
 const page = await editTimes();
 const scripts = scriptSizes(new URL('dist/', project), page.scripts);
@@ -36,6 +38,9 @@ process.stderr.write(
     [`settle warm, ${at.demo}`, demo.settleWarmMs, 'ms', 8],
     [`reading off, ${at.demo}`, demo.readMs, 'ms', null],
     [`mesh, ${at.demo}`, demo.meshMs, 'ms', 4],
+    [`replan, ${at.demo}`, replan.replanMs, 'ms', null],
+    [`replan and new shape after a measurement, ${at.demo}`, replan.bothMs, 'ms', 100],
+    ['  the slowest of them', replan.slowestMs, 'ms', null],
     [`settle cold, ${at.large}`, large.settleColdMs, 'ms', 1200],
     [`settle warm, ${at.large}`, large.settleWarmMs, 'ms', 120],
     [`mesh, ${at.large}`, large.meshMs, 'ms', null],
@@ -57,7 +62,16 @@ process.stderr.write(
 );
 process.stdout.write(
   `${JSON.stringify(
-    { node: process.version, processor: cpus()[0]?.model, demo, large, page, scripts, plain },
+    {
+      node: process.version,
+      processor: cpus()[0]?.model,
+      demo,
+      replan,
+      large,
+      page,
+      scripts,
+      plain,
+    },
     (_, value) => (typeof value === 'number' ? Math.round(100 * value) / 100 : value),
     2,
   )}\n`,

@@ -182,3 +182,11 @@ test('every demo has a sheet', async () => {
     expect(file.length, plan.name).toBeLessThan(1_000_000);
   }
 });
+
+test('what was measured at the bench stands in the chart, as woven', async () => {
+  const measured = { 5: 25.4 * 25.125, 9: 25.4 * 26.375 };
+  const own = { ...basket, plan: { ...basket.plan, measured } };
+  const lines = pdfText(await sheetPdf(own, fonts, { date })).split('\n');
+  expect(lines.filter((line) => /^\s+5\s.* 25 1\/8\b/.test(line))).toHaveLength(1);
+  expect(lines.filter((line) => /^\s+9\s.* 26 3\/8\b/.test(line))).toHaveLength(1);
+});

@@ -11,7 +11,7 @@ export interface Column {
   readonly share: number;
   readonly align?: Align;
   readonly bold?: boolean;
-  /** An empty box: `tick` is a square, `write` a place to write in. */
+  /** A box: `tick` is an empty square, `write` a place to write in where nothing is written yet. */
   readonly blank?: 'tick' | 'write';
 }
 
@@ -57,6 +57,14 @@ export function table(
 
   const writeRow = (lines: readonly (readonly string[])[], height: number, isHead: boolean) => {
     placed.forEach(({ column, x: left, width }, at) => {
+      if (!isHead && column.blank === 'write') {
+        flow.draw(
+          box([left + 0.6, flow.y + 0.6, width - 1.2, height - 1.2], {
+            stroke: inks.line,
+            fill: inks.white,
+          }),
+        );
+      }
       const own = lines[at] ?? [];
       const top = flow.y + (height - own.length * step) / 2 + 0.76 * step;
       const { align = 'left' } = column;
@@ -70,14 +78,6 @@ export function table(
           box([left + (width - side) / 2, flow.y + (height - side) / 2, side, side], {
             stroke: inks.soft,
             width: 0.25,
-          }),
-        );
-      }
-      if (!isHead && column.blank === 'write') {
-        flow.draw(
-          box([left + 0.6, flow.y + 0.6, width - 1.2, height - 1.2], {
-            stroke: inks.line,
-            fill: inks.white,
           }),
         );
       }

@@ -24,6 +24,10 @@ export function rowChart(flow: Flow, { plan, rows }: Basket, words: ReadonlyMap<
   const { unit } = plan.display;
   const bare = { withUnit: false };
   const length = (mm: number) => formatLength(mm, unit, bare);
+  const measured = (row: number) => {
+    const girth = plan.measured[row];
+    return girth === undefined ? '' : length(girth);
+  };
   flow.paragraph(
     `Pull the tape round the outside, level, after packing the row. All lengths in ${unitWord[unit]}. ` +
       'Height is that of the row over the table, at the middle of the sides.',
@@ -40,7 +44,7 @@ export function rowChart(flow: Flow, { plan, rows }: Basket, words: ReadonlyMap<
       row.row === 1 ? '' : formatChange(row.change, unit, bare),
       `${length(row.length)} × ${length(row.width)}`,
       length(row.heightSide),
-      '',
+      measured(row.row),
       words.get(row.row) ?? '',
     ]),
     {

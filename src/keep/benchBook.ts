@@ -1,0 +1,91 @@
+/** The book of the bench: for each plan the baskets made from it, kept in the browser. */
+import type { BenchRecord } from './benchRecord.ts';
+import { newRecord, readRecord } from './benchRecord.ts';
+import type { DraftStore } from './draft.ts';
+
+const key = 'girthline.bench';
+
+/** The plan used longest ago goes when one more is kept. */
+const mostPlans = 40;
+
+export interface BenchPage {
+  /** The record at hand. */
+  readonly chosen: string;
+  readonly records: readonly BenchRecord[];
+}
+
+/** Pages by the plan's name, the latest used last. */
+export type BenchBook = Readonly<Record<string, BenchPage>>;
+
+/** The page of a plan; a new one with one basket, that has what was measured so far, where none is kept. */
+export function pageOf(book: BenchBook, plan: string, girths: BenchRecord['girths']): BenchPage {
+  const page = Object.hasOwn(book, plan) ? book[plan] : undefined;
+  return page ?? { chosen: '1', records: [newRecord('1', 'Basket 1', girths)] };
+}
+
+/** The record at hand on a page. */
+export function chosenRecord({ chosen, records }: BenchPage): BenchRecord {
+  return records.find(({ id }) => id === chosen) ?? records[0] ?? newRecord('1', 'Basket 1', {});
+}
+
+/**
+ * The page with what its record at hand has measured taken from the plan, which may have been undone or
+ * opened anew; rows over the plan's last (added at the bench) stay as they are.
+ */
+export function withMeasured(
+  page: BenchPage,
+  rows: number,
+  measured: BenchRecord['girths'],
+): BenchPage {
+  const over = Object.entries(chosenRecord(page).girths).filter(([row]) => Number(row) > rows);
+  return withChange(page, { girths: { ...measured, ...Object.fromEntries(over) } });
+}
+
+/** The page with its record at hand changed. */
+export function withChange(page: BenchPage, change: Partial<BenchRecord>): BenchPage {
+  const { id } = chosenRecord(page);
+  const records = page.records.map((one) => (one.id === id ? { ...one, ...change } : one));
+  return { chosen: id, records };
+}
+
+/** The page with one more basket, which is then at hand. */
+export function withNewRecord(page: BenchPage): BenchPage {
+  const number = 1 + Math.max(0, ...page.records.map(({ id }) => Number(id) || 0));
+  const record = newRecord(`${number}`, `Basket ${number}`, {});
+  return { chosen: record.id, records: [...page.records, record] };
+}
+
+/** The book with a plan's page, as the latest. */
+export function withPage(book: BenchBook, plan: string, page: BenchPage): BenchBook {
+  const others = Object.entries(book).filter(([name]) => name !== plan);
+  return Object.fromEntries([...others.slice(1 - mostPlans), [plan, page]]);
+}
+
+/** The book kept last time; an empty one where there is none. */
+export function keptBook(store: DraftStore | null): BenchBook {
+  try {
+    const kept: unknown = JSON.parse(store?.getItem(key) ?? '{}');
+    if (typeof kept !== 'object' || kept === null) return {};
+    return Object.fromEntries(Object.entries(kept).flatMap(readPage));
+  } catch {
+    return {};
+  }
+}
+
+/** Keeps the book; false where the browser would not. */
+export function keepBook(store: DraftStore | null, book: BenchBook): boolean {
+  try {
+    store?.setItem(key, JSON.stringify(book));
+    return store !== null;
+  } catch {
+    return false;
+  }
+}
+
+function readPage([plan, kept]: [string, unknown]): [string, BenchPage][] {
+  if (typeof kept !== 'object' || kept === null) return [];
+  const { chosen, records }: { chosen?: unknown; records?: unknown } = kept;
+  if (!Array.isArray(records) || records.length === 0) return [];
+  const read = records.map((one, index) => readRecord(one, `${index + 1}`, `Basket ${index + 1}`));
+  return [[plan, { chosen: String(chosen), records: read }]];
+}

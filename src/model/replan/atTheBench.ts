@@ -1,0 +1,82 @@
+/** The basket at the bench: plan, what was measured and what is aimed at, in; the rows to come, out. */
+import { rowCount } from '../../plan/counts.ts';
+import type { Plan } from '../../plan/schema.ts';
+import { girthLine } from '../girth/girthLine.ts';
+import { mostChanges } from './pullLimits.ts';
+import type { Replan } from './replan.ts';
+import { replan } from './replan.ts';
+import { planWithGirths, planWithPacking, planWithRows, spareRows } from './tablePlan.ts';
+import type { GirthByRow } from './woven.ts';
+import { measuredRows, wovenGirths } from './woven.ts';
+
+export interface Bench {
+  readonly plan: Plan;
+  /** Rows that are woven. */
+  readonly done: number;
+  /** Tape girth by row, mm. */
+  readonly measured: GirthByRow;
+  /** Rows to take to come back to the plan; null for all that are left. */
+  readonly backOver: number | null;
+  /** Whether the belly's girth matters while it is ahead. */
+  readonly keepsBelly: boolean;
+  /** Tape girth of the rim, mm; null for the plan's. */
+  readonly rim: number | null;
+  /** Rows added at the top (below 0: left out), and the last row that was woven then. */
+  readonly added: { readonly from: number; readonly rows: number } | null;
+  /** Girths that were taken over from an earlier replan, by row, mm in the middle of the wall. */
+  readonly taken: readonly number[] | null;
+  /** How much looser the rows are packed than planned. */
+  readonly packing: number;
+  /** Tape girth less girth in the middle of the wall, by row, mm (see `tapeOver`). */
+  readonly over: ArrayLike<number>;
+}
+
+export interface BenchCourse {
+  /** The plan with its rows and its packing as they are at the bench. */
+  readonly laid: Plan;
+  /** Girth by row of the old plan, and of what is being woven to, mm in the middle of the wall. */
+  readonly planned: Float64Array;
+  readonly course: Float64Array;
+  readonly isTaken: boolean;
+  readonly replan: Replan;
+  /** The row that is widest in the plan where one lies ahead, else null. */
+  readonly belly: number | null;
+  /** The basket on the table: woven rows as woven, rows to come as replanned. */
+  readonly table: Plan;
+}
+
+/** Everything about the rows to come. */
+export function atTheBench(bench: Bench): BenchCourse {
+  const { plan, measured, over, added } = bench;
+  const laid = planWithPacking(withAdded(plan, added), bench.packing);
+  const planned = girthLine(laid);
+  const rows = rowCount(laid);
+  const isTaken = bench.taken?.length === rows + 1;
+  const course = isTaken && bench.taken ? Float64Array.from(bench.taken) : planned;
+  const done = Math.min(rows, Math.max(bench.done, measuredRows(measured).at(-1) ?? 0));
+  const belly = bellyRow(planned, done);
+  const next = replan(
+    planned,
+    wovenGirths(course, measured, over, done),
+    mostChanges(laid, planned),
+    {
+      backBy: bench.backOver === null ? rows : Math.min(rows, done + bench.backOver),
+      belly: bench.keepsBelly ? belly : null,
+      rim: bench.rim === null ? null : bench.rim - (over[rows] ?? 0),
+    },
+  );
+  const table = planWithGirths(laid, next.girths);
+  return { laid, planned, course, isTaken, replan: next, belly, table };
+}
+
+function withAdded(plan: Plan, added: Bench['added']): Plan {
+  if (!added) return plan;
+  const { least, most } = spareRows(plan, added.from);
+  return planWithRows(plan, added.from, Math.min(most, Math.max(least, added.rows)));
+}
+
+/** The widest row, where it lies after `done` and before the rim. */
+function bellyRow(planned: Float64Array, done: number): number | null {
+  const row = planned.indexOf(Math.max(...planned));
+  return row > done && row < planned.length - 1 ? row : null;
+}

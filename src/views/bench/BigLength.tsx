@@ -1,0 +1,46 @@
+import type { Unit } from '../../plan/schema.ts';
+import { formatLength } from '../../plan/units.ts';
+
+interface Props {
+  readonly mm: number;
+  readonly unit: Unit;
+  readonly className: string;
+  /** Writes + or − in front. */
+  readonly signed?: boolean;
+}
+
+/** A length in large figures: the fraction of an inch stands small and stacked, as on a rule. */
+export function BigLength({ mm, unit, className, signed = false }: Props) {
+  const plain = formatLength(Math.abs(mm), unit, { withUnit: false });
+  const { whole, top, bottom } = parts(plain);
+  const sign = signed && plain !== '0' ? signOf(mm) : '';
+  return (
+    <span className={`big-length ${className}`}>
+      <span className="unseen">
+        {sign}
+        {plain} {unit}
+      </span>
+      <span aria-hidden="true">
+        {sign}
+        {whole}
+        {top && (
+          <span className="big-fraction">
+            <span>{top}</span>
+            <span>{bottom}</span>
+          </span>
+        )}
+        <span className="big-unit">{unit}</span>
+      </span>
+    </span>
+  );
+}
+
+function signOf(mm: number): string {
+  return mm < 0 ? '−' : '+';
+}
+
+/** `28 11/16` in its three parts; what is no fraction is all whole. */
+function parts(text: string) {
+  const [, whole = '', top, bottom] = /^(?:(\d+) )?(\d+)\/(\d+)$/.exec(text) ?? [];
+  return top ? { whole, top, bottom } : { whole: text };
+}

@@ -1,0 +1,93 @@
+import { useEffect, useRef } from 'react';
+import { withLengths } from '../../plan/lengthText.ts';
+import { formatLength } from '../../plan/units.ts';
+import type { BenchWork } from './benchWork.ts';
+import { targetTape } from './benchWork.ts';
+import { PadKeys } from './PadKeys.tsx';
+import { useMeasurePad } from './useMeasurePad.ts';
+
+interface Props {
+  readonly work: BenchWork;
+  readonly onDone: () => void;
+}
+
+/** Where the tape's reading goes: any row's girth, or the height so far. */
+export function MeasurePad({ work, onDone }: Props) {
+  const { unit } = work.plan.display;
+  const dialog = useRef<HTMLDialogElement>(null);
+  const pad = useMeasurePad(work, onDone);
+  const { what, row, question, had } = pad;
+  useEffect(() => dialog.current?.showModal(), []);
+  return (
+    <dialog ref={dialog} className="pad" aria-label="Measured" onClose={onDone}>
+      <form
+        onSubmit={(event) => {
+          event.preventDefault();
+          pad.keep();
+        }}
+      >
+        <div className="pad-what">
+          {(['girth', 'height'] as const).map((one) => (
+            <button
+              key={one}
+              type="button"
+              aria-pressed={what === one}
+              onClick={() => pad.measure(one)}
+            >
+              {one === 'girth' ? 'Tape girth' : 'Height so far'}
+            </button>
+          ))}
+        </div>
+        <div className="pad-row">
+          <button type="button" aria-label="The row below" onClick={() => pad.goTo(row - 1)}>
+            −
+          </button>
+          <p>
+            <strong>Row {row}</strong>
+            <small>
+              {what === 'girth'
+                ? `woven to ${formatLength(targetTape(work, row), unit)}`
+                : 'from the table to its top, mid-side'}
+            </small>
+          </p>
+          <button type="button" aria-label="The row above" onClick={() => pad.goTo(row + 1)}>
+            +
+          </button>
+        </div>
+        <label className="pad-value">
+          <span className="unseen">
+            {what === 'girth' ? `Tape girth of row ${row}` : `Height at row ${row}`}
+          </span>
+          <input
+            value={pad.text}
+            inputMode="none"
+            autoComplete="off"
+            placeholder={had === undefined ? '' : formatLength(had, unit, { withUnit: false })}
+            aria-invalid={question !== null}
+            aria-describedby="pad-question"
+            onChange={({ target }) => pad.put(target.value)}
+          />
+          <span>{unit}</span>
+        </label>
+        <p className="pad-question" id="pad-question" role="status">
+          {question && withLengths(question.text, unit)}
+        </p>
+        <PadKeys unit={unit} onKey={pad.key} onBack={pad.back} />
+        <div className="pad-end">
+          {had !== undefined && pad.text === '' ? (
+            <button type="button" onClick={pad.forget}>
+              Forget it
+            </button>
+          ) : (
+            <button type="button" onClick={onDone}>
+              Not now
+            </button>
+          )}
+          <button type="submit" className="main-button">
+            {question && !question.isImpossible ? 'It is right: keep it' : 'Keep'}
+          </button>
+        </div>
+      </form>
+    </dialog>
+  );
+}

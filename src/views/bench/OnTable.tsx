@@ -1,0 +1,95 @@
+import { useMemo } from 'react';
+import { BenchChart } from '../../charts/bench/BenchChart.tsx';
+import { OutlineDrawing } from '../../charts/OutlineDrawing.tsx';
+import { outline } from '../../mesh/outline.ts';
+import type { Unit } from '../../plan/schema.ts';
+import { formatChange, formatLength } from '../../plan/units.ts';
+import type { BenchWork } from './benchWork.ts';
+import { plannedTape, replannedTape, tellable } from './benchWork.ts';
+
+/** The basket on the table beside its plan: both girth lines, how far belly and rim have moved, its outline. */
+export function OnTable({ work }: { readonly work: BenchWork }) {
+  const { course, rows, record, plan, table, planBasket, problem } = work;
+  const { unit } = plan.display;
+  const [planned, woven] = useMemo(() => {
+    const all = Array.from({ length: rows }, (_, index) => index + 1);
+    return [all.map((row) => plannedTape(work, row)), all.map((row) => replannedTape(work, row))];
+  }, [work, rows]);
+  const drawing = useMemo(() => table && outline(table, 'side'), [table]);
+  return (
+    <section className="bench-card" aria-labelledby="on-table-title">
+      <h2 id="on-table-title">On the table</h2>
+      {problem && <p className="replan-missed">{problem}</p>}
+      <BenchChart
+        planned={planned}
+        woven={woven}
+        done={course.replan.from}
+        measured={Object.entries(record.girths).map(([row, girth]) => ({
+          row: Number(row),
+          girth,
+        }))}
+        row={record.row}
+        unit={unit}
+      />
+      {table && (
+        <dl className="bench-facts">
+          <Fact
+            unit={unit}
+            name={`Belly, row ${table.summary.belly.row}`}
+            now={table.summary.belly.tapeGirth}
+            plan={planBasket.summary.belly.tapeGirth}
+            moved={table.summary.belly.row - planBasket.summary.belly.row}
+          />
+          <Fact
+            unit={unit}
+            name="Rim"
+            now={table.summary.rim.tapeGirth}
+            plan={planBasket.summary.rim.tapeGirth}
+          />
+          <Fact
+            unit={unit}
+            name="Height"
+            now={table.summary.height}
+            plan={planBasket.summary.height}
+          />
+        </dl>
+      )}
+      {drawing && (
+        <OutlineDrawing
+          title="As it stands and will stand"
+          outline={drawing}
+          row={Math.min(rows, record.row)}
+          unit={unit}
+        />
+      )}
+    </section>
+  );
+}
+
+interface FactProps {
+  readonly name: string;
+  /** On the table and in the plan, mm. */
+  readonly now: number;
+  readonly plan: number;
+  /** Rows it has moved up. */
+  readonly moved?: number;
+  readonly unit: Unit;
+}
+
+function Fact({ name, now, plan, moved = 0, unit }: FactProps) {
+  const off = now - plan;
+  const isTold = Math.abs(off) > tellable && formatLength(now, unit) !== formatLength(plan, unit);
+  const rows = Math.abs(moved) === 1 ? 'row' : 'rows';
+  return (
+    <div>
+      <dt>{name}</dt>
+      <dd>
+        {formatLength(now, unit)}
+        <small>
+          {isTold ? `${formatChange(off, unit)} to the plan` : 'as planned'}
+          {moved !== 0 && `, ${Math.abs(moved)} ${rows} ${moved > 0 ? 'higher' : 'lower'}`}
+        </small>
+      </dd>
+    </div>
+  );
+}

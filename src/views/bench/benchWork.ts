@@ -1,0 +1,70 @@
+/** What the bench works with, and the tape girths read off it. */
+import type { BenchPage } from '../../keep/benchBook.ts';
+import type { BenchRecord } from '../../keep/benchRecord.ts';
+import type { Basket } from '../../model/basket.ts';
+import type { BenchCourse } from '../../model/replan/atTheBench.ts';
+import type { Plan } from '../../plan/schema.ts';
+
+export interface BenchWork {
+  readonly plan: Plan;
+  readonly page: BenchPage;
+  readonly record: BenchRecord;
+  /** False where the browser keeps nothing. */
+  readonly isKept: boolean;
+  /** The basket as planned, and the one on the table once it has settled. */
+  readonly planBasket: Basket;
+  readonly table: Basket | null;
+  readonly problem: string | null;
+  readonly course: BenchCourse;
+  /** Rows there are, with those added. */
+  readonly rows: number;
+  /** What the tape reads over the girth, by row, mm: on the table, and as planned. */
+  readonly over: Float64Array;
+  readonly plannedOver: Float64Array;
+}
+
+/** The same numbers over `length`; the last one stands for all that follow. */
+export function padded(values: Float64Array, length: number): Float64Array {
+  return Float64Array.from({ length }, (_, index) => values[index] ?? values.at(-1) ?? 0);
+}
+
+/** Tape girth to weave row `row` to, mm. */
+export function targetTape({ course, over, plannedOver }: BenchWork, row: number): number {
+  const surplus = course.isTaken ? over : plannedOver;
+  return (course.course[row] ?? Number.NaN) + (surplus[row] ?? 0);
+}
+
+/** Tape girth of row `row` in the old plan, mm. */
+export function plannedTape({ course, plannedOver }: BenchWork, row: number): number {
+  return (course.planned[row] ?? Number.NaN) + (plannedOver[row] ?? 0);
+}
+
+/** Tape girth of row `row` as woven, or as the replan has it, mm. */
+export function replannedTape({ course, over, record }: BenchWork, row: number): number {
+  const measured = row <= course.replan.from ? record.girths[row] : undefined;
+  return measured ?? (course.replan.girths[row] ?? Number.NaN) + (over[row] ?? 0);
+}
+
+/** How much wider than the row below it row `row` is to be, mm, from what is woven on. */
+export function changeOf(work: BenchWork, row: number): number {
+  const before = row - 1;
+  const target = targetTape(work, row);
+  if (before === 0) {
+    const first = work.planBasket.rows[0];
+    return target - ((first?.tapeGirth ?? target) - (first?.change ?? 0));
+  }
+  const isWoven = before <= work.course.replan.from;
+  return target - (isWoven ? replannedTape(work, before) : targetTape(work, before));
+}
+
+/** Whether the replan has a row to come that a tape tells from what is being woven to. */
+export function isReplanNew(work: BenchWork): boolean {
+  const { from } = work.course.replan;
+  for (let row = from + 1; row <= work.rows; row++) {
+    if (Math.abs(replannedTape(work, row) - targetTape(work, row)) > tellable) return true;
+  }
+  return false;
+}
+
+/** A tape shows no less than this, mm. */
+export const tellable = 0.75;

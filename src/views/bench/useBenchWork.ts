@@ -1,0 +1,72 @@
+import { useEffect, useMemo, useRef, useState } from 'react';
+import { chosenRecord } from '../../keep/benchBook.ts';
+import { pageNow, useBenchBook } from '../../keep/benchHere.ts';
+import { layOnTable, useBenchTable } from '../../keep/benchTable.ts';
+import { useStudio } from '../../keep/useStudio.ts';
+import { atTheBench } from '../../model/replan/atTheBench.ts';
+import { packingFactor } from '../../model/replan/height.ts';
+import { measuredRows, tapeOver } from '../../model/replan/woven.ts';
+import type { BenchWork } from './benchWork.ts';
+import { padded } from './benchWork.ts';
+
+/** The tape's surplus is taken anew from the settled shape where it has moved by more than this, mm. */
+const worthwhile = 0.3;
+/** It comes to rest in two or three rounds; more would mean that it never does. */
+const mostRounds = 5;
+
+/** Everything the bench shows; null until the plan has settled for the first time. */
+export function useBenchWork(): BenchWork | null {
+  const plan = useStudio(({ plan }) => plan);
+  const planBasket = useStudio(({ basket }) => basket);
+  const { book, isKept } = useBenchBook();
+  const page = useMemo(() => pageNow(book, plan), [book, plan]);
+  const record = chosenRecord(page);
+  const { basket: table, problem } = useBenchTable();
+  const [refined, setRefined] = useState<Float64Array | null>(null);
+  const rounds = useRef(0);
+
+  const plannedOver = useMemo(() => tapeOver(planBasket?.rows ?? []), [planBasket]);
+  const over = refined ?? plannedOver;
+  const course = useMemo(() => {
+    if (!planBasket) return null;
+    const { height } = record;
+    const packing = height ? packingFactor(planBasket, height.row, height.height) : 1;
+    const rows = planBasket.rows.length + (record.added?.rows ?? 0);
+    const measured = record.girths;
+    const done = record.row - 1;
+    return atTheBench({ ...record, plan, done, measured, packing, over: padded(over, rows + 1) });
+  }, [plan, planBasket, record, over]);
+
+  // biome-ignore lint/correctness/useExhaustiveDependencies: each new measurement or plan starts the rounds anew
+  useEffect(() => {
+    rounds.current = 0;
+  }, [record.girths, plan]);
+  useEffect(() => {
+    if (course) layOnTable(course.table);
+  }, [course]);
+  useEffect(() => {
+    if (!course || table?.plan !== course.table || rounds.current >= mostRounds) return;
+    const next = tapeOver(table.rows);
+    const rows = [...measuredRows(record.girths), next.length - 1];
+    const moved = Math.max(...rows.map((row) => Math.abs((next[row] ?? 0) - (over[row] ?? 0))));
+    if (!(moved > worthwhile)) return;
+    rounds.current += 1;
+    setRefined(next);
+  }, [table, course, over, record.girths]);
+
+  if (!planBasket || !course) return null;
+  const rows = course.planned.length - 1;
+  return {
+    plan,
+    page,
+    record,
+    isKept,
+    planBasket,
+    table: table && table.rows.length === rows ? table : null,
+    problem,
+    course,
+    rows,
+    over: padded(over, rows + 1),
+    plannedOver: padded(plannedOver, rows + 1),
+  };
+}
