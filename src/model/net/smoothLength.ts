@@ -35,19 +35,35 @@ export function smoothLength(points: ArrayLike<number>, spacing: ArrayLike<numbe
     const next = (j + 1) % n;
     const ra = share(spacing, j, j);
     const rb = share(spacing, j, next);
-    let aa = 0;
-    let bb = 0;
-    let ab = 0;
-    for (let d = 0; d < 3; d++) {
-      const a = ra * at(turn, 3 * j + d);
-      const b = rb * at(turn, 3 * next + d);
-      aa += a * a;
-      bb += b * b;
-      ab += a * b;
-    }
-    length += at(chord, j) * (1 + 0.5 * ((aa + bb) / 45 + (7 * ab) / 180));
+    const a = 3 * j;
+    const b = 3 * next;
+    const longer = excess(
+      ra * at(turn, a),
+      ra * at(turn, a + 1),
+      ra * at(turn, a + 2),
+      rb * at(turn, b),
+      rb * at(turn, b + 1),
+      rb * at(turn, b + 2),
+    );
+    length += at(chord, j) * (1 + longer);
   }
   return length;
+}
+
+/**
+ * How much longer than its chord a smooth segment is, as a share, from the turn vectors at its two nodes.
+ */
+export function excess(
+  ax: number,
+  ay: number,
+  az: number,
+  bx: number,
+  by: number,
+  bz: number,
+): number {
+  const squares = ax * ax + ay * ay + az * az + bx * bx + by * by + bz * bz;
+  const product = ax * bx + ay * by + az * bz;
+  return 0.5 * (squares / 45 + (7 / 180) * product);
 }
 
 /** Segment j's length over the mean of the two segments that meet at `node`. */

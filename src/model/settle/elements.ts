@@ -1,6 +1,8 @@
 import type { Net } from '../net/net.ts';
-import { share } from '../net/smoothLength.ts';
 import type { Fold } from './fold.ts';
+import { loops } from './loopElements.ts';
+import type { Weigher } from './weigher.ts';
+import { weigher } from './weigher.ts';
 
 /**
  * The net as flat lists of what carries energy, ready for the hot loops. Mirror images are left out:
@@ -100,7 +102,7 @@ const tensionShare = 1;
 export function elements(net: Net, folded: Fold, set: number): Elements {
   const weigh = weigher(folded, net.nodeCount);
   const { segment, bend, stiffest } = stakeElements(net, weigh, set);
-  const { stiffest: stiffestRow, ...loop } = loops(net, weigh);
+  const { stiffest: stiffestRow, ...loop } = loops(net, weigh, uprightShare);
   const penalty = penaltyShare * Math.max(stiffest, stiffestRow);
   const shortest = net.rows.reduce((p, row) => (row.pitch > 0 ? Math.min(p, row.pitch) : p), 1e9);
   return {
@@ -218,59 +220,6 @@ function springs(net: Net, weigh: Weigher): Elements['spring'] {
   };
 }
 
-/** The rows as loops, then the flat rows of the base; and the stiffest row as a spring. */
-function loops(net: Net, weigh: Weigher): Elements['loop'] & { readonly stiffest: number } {
-  const walls = net.rows.length - 1;
-  const rings = [...net.rows.slice(1), ...net.flatRows];
-  const count = rings.reduce((sum, ring) => sum + ring.nodes.length, 0);
-  const first = new Int32Array(rings.length + 1);
-  const nodes = new Int32Array(count);
-  const below = new Int32Array(count);
-  const column = () => new Float64Array(count);
-  const [shareA, shareB, segmentWeight, turnWeight] = [column(), column(), column(), column()];
-  const [stiffness, hold] = [column(), column()];
-  let stiffest = 0;
-  let at = 0;
-  rings.forEach((ring, r) => {
-    first[r] = at;
-    const n = ring.nodes.length;
-    const set = r < walls ? net.rows[r + 1]!.hold : null;
-    for (let j = 0; j < n; j++, at++) {
-      const next = j + 1 < n ? j + 1 : 0;
-      const before = j > 0 ? j - 1 : n - 1;
-      nodes[at] = ring.nodes[j]!;
-      below[at] = set ? net.ends[j]!.nodes[r]! : ring.nodes[j]!;
-      shareA[at] = share(ring.spacing, j, j);
-      shareB[at] = share(ring.spacing, j, next);
-      segmentWeight[at] = weigh.pair(ring.nodes[j]!, ring.nodes[next]!);
-      turnWeight[at] = weigh.triple(ring.nodes[before]!, ring.nodes[j]!, ring.nodes[next]!);
-      stiffness[at] = (2 * ring.stiffness) / (ring.spacing[j]! + ring.spacing[before]!);
-      hold[at] = set ? 2 * Math.sin(set[j]! / 2) : 0;
-    }
-    if (set) stiffest = Math.max(stiffest, ring.stiffness / (ring.girth / n) ** 3);
-  });
-  first[rings.length] = at;
-  const upright = rings.map((ring, r) =>
-    r < walls ? (uprightShare * ring.stiffness * ring.nodes.length ** 4) / ring.girth ** 3 : 0,
-  );
-  const target = rings.map((ring, r) => ring.girth - (net.rows[r + 1]?.cornerLength ?? 0));
-  return {
-    first,
-    nodes,
-    below,
-    shareA,
-    shareB,
-    segmentWeight,
-    turnWeight,
-    stiffness,
-    hold,
-    strict: walls,
-    target: Float64Array.from(target),
-    upright: Float64Array.from(upright),
-    stiffest,
-  };
-}
-
 /** The anchors' shifts along and turns about the three axes, from the start shape. */
 function wholeMoves({ anchors, start }: Net): Elements['anchors'] {
   const moves: ((x: number, y: number) => readonly [number, number, number])[] = [
@@ -293,40 +242,4 @@ function wholeMoves({ anchors, start }: Net): Elements['anchors'] {
     way.reduce((sum, part, i) => sum + part * start[3 * anchors[(i / 3) | 0]! + (i % 3)]!, 0),
   );
   return { nodes: anchors, ways, places };
-}
-
-type Weigher = ReturnType<typeof weigher>;
-
-/** Number of mirror images an element stands for, or 0 when another of its images stands for it. */
-function weigher({ images }: Fold, nodeCount: number) {
-  const pairKey = (a: number, b: number) => (a < b ? a * nodeCount + b : b * nodeCount + a);
-  const seen = new Float64Array(images.length + 1);
-  /** Number of different keys among `seen`, or 0 when the first is not the least. */
-  const orbit = (): number => {
-    let different = 1;
-    for (let i = 1; i < seen.length; i++) {
-      if (seen[i]! < seen[0]!) return 0;
-      let known = false;
-      for (let k = 0; k < i; k++) known ||= seen[k] === seen[i];
-      if (!known) different++;
-    }
-    return different;
-  };
-  return {
-    pair(a: number, b: number): number {
-      seen[0] = pairKey(a, b);
-      for (let i = 0; i < images.length; i++) seen[i + 1] = pairKey(images[i]![a]!, images[i]![b]!);
-      return orbit();
-    },
-    /** Of a bend at `b` between `a` and `c`. */
-    triple(a: number, b: number, c: number): number {
-      const square = nodeCount * nodeCount;
-      seen[0] = b * square + pairKey(a, c);
-      for (let i = 0; i < images.length; i++) {
-        const image = images[i]!;
-        seen[i + 1] = image[b]! * square + pairKey(image[a]!, image[c]!);
-      }
-      return orbit();
-    },
-  };
 }

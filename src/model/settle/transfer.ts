@@ -1,5 +1,6 @@
 import type { Net } from '../net/net.ts';
 import { pick } from './fold.ts';
+import { pairKey } from './weigher.ts';
 import type { Work } from './work.ts';
 
 /**
@@ -17,12 +18,14 @@ export function startWithOddEnd(from: Work, to: Work): void {
   for (const [s, stake] of from.net.stakes.entries()) {
     const twin = to.net.stakes[s]!.nodes;
     for (let at = 0; at + 1 < stake.nodes.length; at++) {
-      const own = tension.get(pairKey(from.net, stake.nodes[at]!, stake.nodes[at + 1]!)) ?? 0;
-      key.set(pairKey(to.net, twin[at]!, twin[at + 1]!), own);
+      const own =
+        tension.get(pairKey(from.net.nodeCount, stake.nodes[at]!, stake.nodes[at + 1]!)) ?? 0;
+      key.set(pairKey(to.net.nodeCount, twin[at]!, twin[at + 1]!), own);
     }
   }
   for (let i = 0; i < to.tensions.segment.length; i++) {
-    to.tensions.segment[i] = key.get(pairKey(to.net, nodes[2 * i]!, nodes[2 * i + 1]!)) ?? 0;
+    to.tensions.segment[i] =
+      key.get(pairKey(to.net.nodeCount, nodes[2 * i]!, nodes[2 * i + 1]!)) ?? 0;
   }
 }
 
@@ -37,16 +40,12 @@ function tensionByPair({
   for (let i = 0; i < segment.rest.length; i++) {
     const a = segment.nodes[2 * i]!;
     const b = segment.nodes[2 * i + 1]!;
-    tension.set(pairKey(net, a, b), tensions.segment[i]!);
+    tension.set(pairKey(net.nodeCount, a, b), tensions.segment[i]!);
     for (const image of folded.images) {
-      tension.set(pairKey(net, image[a]!, image[b]!), tensions.segment[i]!);
+      tension.set(pairKey(net.nodeCount, image[a]!, image[b]!), tensions.segment[i]!);
     }
   }
   return tension;
-}
-
-function pairKey({ nodeCount }: Net, a: number, b: number): number {
-  return Math.min(a, b) * nodeCount + Math.max(a, b);
 }
 
 /** x, y, z for each node of `to`, mm, from the shape `x` of `from`. */
