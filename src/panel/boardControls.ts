@@ -3,26 +3,17 @@ import { limits } from '../plan/limits.ts';
 import type { BoardBase, Unit } from '../plan/schema.ts';
 import type { Control, Controls } from './control.ts';
 import { choicesOf } from './control.ts';
+import type { LengthRange } from './lengthControl.ts';
+import { lengthControl } from './lengthControl.ts';
 import type { PlanEdits } from './usePlanEdits.ts';
 
 /** Shape and size of a board, and the stakes in its slot. */
 export function boardControls(base: BoardBase, unit: Unit, edits: PlanEdits): Controls {
   const isRound = base.shape === 'round';
-  const length = (
-    label: string,
-    mm: number,
-    { least, most }: { readonly least: number; readonly most: number },
-    next: (mm: number) => BoardBase,
-  ): Control => ({
-    kind: 'length',
-    label,
-    mm,
-    unit,
-    least,
-    most,
-    onCommit: (to, stepped) =>
+  const length = (label: string, mm: number, range: LengthRange, next: (mm: number) => BoardBase) =>
+    lengthControl(label, mm, unit, range, (to, stepped) =>
       edits.base(`the ${label.toLowerCase()} of the board`, next(to), stepped),
-  });
+    );
   const shape: Control = {
     kind: 'choice',
     label: 'Shape of the board',

@@ -5,6 +5,8 @@ import type { Handle, Unit } from '../plan/schema.ts';
 import { strandSizes } from '../plan/strandSizes.ts';
 import type { Control, Controls } from './control.ts';
 import { choicesOf } from './control.ts';
+import type { LengthRange } from './lengthControl.ts';
+import { lengthControl } from './lengthControl.ts';
 import type { PlanEdits } from './usePlanEdits.ts';
 
 const kindText: Readonly<Record<Handle['kind'], string>> = {
@@ -30,20 +32,10 @@ export function handleControls(handle: Handle, unit: Unit, edits: PlanEdits): Co
     },
   };
   if (handle.kind === 'none') return { handleKind: kind };
-  const length = (
-    label: string,
-    mm: number,
-    { least, most }: { readonly least: number; readonly most: number },
-    next: (mm: number) => Handle,
-  ): Control => ({
-    kind: 'length',
-    label,
-    mm,
-    unit,
-    least,
-    most,
-    onCommit: (to, stepped) => set(`the ${label.toLowerCase()}`, next(to), stepped),
-  });
+  const length = (label: string, mm: number, range: LengthRange, next: (mm: number) => Handle) =>
+    lengthControl(label, mm, unit, range, (to, stepped) =>
+      set(`the ${label.toLowerCase()}`, next(to), stepped),
+    );
   const { bow } = handle;
   return {
     handleKind: kind,
@@ -69,7 +61,7 @@ type SetHandle = (label: string, next: Handle, stepped?: boolean) => string | nu
 type LengthOf = (
   label: string,
   mm: number,
-  limits: { readonly least: number; readonly most: number },
+  range: LengthRange,
   next: (mm: number) => Handle,
 ) => Control;
 

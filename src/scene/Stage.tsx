@@ -1,17 +1,13 @@
-import { Canvas } from '@react-three/fiber';
 import { useMemo, useState } from 'react';
-import { NoToneMapping } from 'three';
 import type { BasketMesh } from '../mesh/basketMesh.ts';
 import type { Basket } from '../model/basket.ts';
 import { Eye } from './Eye.tsx';
 import { extent } from './frameBasket.ts';
-import { Lights } from './Lights.tsx';
-import { LostPicture } from './LostPicture.tsx';
 import { PointedWall } from './PointedWall.tsx';
+import { StageCanvas } from './StageCanvas.tsx';
 import { StrandSet } from './StrandSet.tsx';
 import { stageColours } from './stageColours.ts';
 import type { StageTheme, StageView } from './stageView.ts';
-import { Table } from './Table.tsx';
 import { useReach } from './useReach.ts';
 import './stage.css';
 
@@ -35,49 +31,31 @@ interface Props {
 /** The settled basket on a table, to be turned by hand. Scene units: centimetres, y up. */
 export function Stage(props: Props) {
   const { basket, mesh, row, onRow, view, onView, theme, viewNonce = 0 } = props;
-  const [isLost, setLost] = useState(false);
   const [homeComings, setHomeComings] = useState(0);
   const colours = stageColours[theme];
   const size = useMemo(() => (basket ? extent(basket) : null), [basket]);
   const reach = useReach(size);
   return (
-    <div
-      className="stage"
-      role="img"
-      aria-label={props.label ?? described(basket)}
+    <StageCanvas
+      theme={theme}
+      reach={reach}
+      label={props.label ?? described(basket)}
+      safe="your plan is safe"
+      onRow={onRow}
       onDoubleClick={() => {
         setHomeComings(homeComings + 1);
         onView('quarter');
       }}
     >
-      <Canvas
-        frameloop="demand"
-        shadows="percentage"
-        dpr={[1, 2]}
-        camera={{ fov: 30, near: 1, far: 2000, position: [30, 25, 45] }}
-        gl={{ antialias: true, toneMapping: NoToneMapping }}
-        onPointerMissed={() => onRow(null)}
-        onPointerLeave={() => onRow(null)}
-      >
-        <color attach="background" args={[colours.background]} />
-        <Lights colours={colours} reach={reach} />
-        <Table colour={colours.table} reach={reach} shade={colours.shade} />
-        {basket && mesh && size && (
-          <>
-            <StrandSet mesh={mesh.stakes} picked={null} accent={colours.accent} />
-            <StrandSet mesh={mesh.weavers} picked={row} accent={colours.accent} />
-            <PointedWall basket={basket} onRow={onRow} />
-            <Eye extent={size} view={view} nonce={viewNonce + homeComings} />
-          </>
-        )}
-        <LostPicture onLost={setLost} />
-      </Canvas>
-      {isLost && (
-        <p className="stage-lost" role="status">
-          The graphics card has let go of the picture. It comes back by itself; your plan is safe.
-        </p>
+      {basket && mesh && size && (
+        <>
+          <StrandSet mesh={mesh.stakes} picked={null} accent={colours.accent} />
+          <StrandSet mesh={mesh.weavers} picked={row} accent={colours.accent} />
+          <PointedWall basket={basket} onRow={onRow} />
+          <Eye extent={size} view={view} nonce={viewNonce + homeComings} />
+        </>
       )}
-    </div>
+    </StageCanvas>
   );
 }
 

@@ -1,7 +1,7 @@
 import { baseGaps, matSize } from '../../plan/baseSize.ts';
 import type { MatBase, OddEnd, OvalBase } from '../../plan/schema.ts';
 import type { Side } from '../net/net.ts';
-import type { BaseCell, BaseMirror } from './basePart.ts';
+import type { BaseCell, BaseMirror, BaseStrand } from './basePart.ts';
 import { dome, heldLift, spread } from './dome.ts';
 
 /** The crossings of a mat: node i·b + j is lengthwise stake i (south to north) over crosswise stake j. */
@@ -130,4 +130,27 @@ export function matOddEnd(
   if (at === 'corner') return b - 1;
   const onSouth = (at === 'middle of a long side') === size.length >= size.width;
   return onSouth ? (b - 1) >> 1 : b + ((a - 1) >> 1);
+}
+
+/** The mat's stakes as strands: lengthwise ones from west to east, then crosswise ones from south to north. */
+export function matStrands(
+  { a, b, node }: Crossings,
+  one: (part: 'lengthwise' | 'crosswise', index: number, nodes: readonly number[]) => BaseStrand,
+): BaseStrand[] {
+  const upTo = (count: number) => Array.from({ length: count }, (_, i) => i);
+  const along = (i: number) => upTo(b).map((j) => node(i, j));
+  const across = (j: number) => upTo(a).map((i) => node(i, j));
+  return [
+    ...upTo(a).map((i) => one('lengthwise', i, along(i))),
+    ...upTo(b).map((j) => one('crosswise', j, across(j))),
+  ];
+}
+
+/** Curvature of the centre lift's dome along a stake of a base of the given size, 1/mm. */
+export function domeCurvature(
+  part: 'lengthwise' | 'crosswise',
+  centreLift: number,
+  { length, width }: { readonly length: number; readonly width: number },
+): number {
+  return (4 * centreLift) / (part === 'lengthwise' ? length : width) ** 2;
 }

@@ -4,6 +4,7 @@ import type { BaseCell, BasePart, BaseStrand, Place } from './basePart.ts';
 import type { Crossings } from './crossings.ts';
 import {
   crossings,
+  domeCurvature,
   matAnchors,
   matCells,
   matEnds,
@@ -12,6 +13,7 @@ import {
   matMirror,
   matOddEnd,
   matRings,
+  matStrands,
   outermost,
   outward,
 } from './crossings.ts';
@@ -68,53 +70,26 @@ export function matBase(base: MatBase): BasePart {
 
 /** Lengthwise stakes, then crosswise ones; the edge is half a stake beyond the last crossing. */
 function strands(
-  { a, b, node, dx, dy }: Crossings,
+  cross: Crossings,
   base: MatBase,
   places: readonly Place[],
   half: number,
 ): BaseStrand[] {
-  const { length, width } = baseSize(base);
+  const size = baseSize(base);
   const place = (strand: number, far: 0 | 1) =>
     places.findIndex((one) => one.strand === strand && one.far === far);
-  const one = (
-    part: 'lengthwise' | 'crosswise',
-    index: number,
-    strand: number,
-    nodes: readonly number[],
-    step: number,
-    span: number,
-  ): BaseStrand => ({
-    part,
-    index,
-    nodes,
-    places: [place(strand, 0), place(strand, 1)],
-    rest: [half, ...nodes.slice(1).map(() => step), half],
-    // The dome's own curvature along this stake.
-    natural: (4 * base.centreLift) / span ** 2,
+  return matStrands(cross, (part, index, nodes) => {
+    const strand = part === 'lengthwise' ? index : cross.a + index;
+    const step = part === 'lengthwise' ? cross.dx : cross.dy;
+    return {
+      part,
+      index,
+      nodes,
+      places: [place(strand, 0), place(strand, 1)],
+      rest: [half, ...nodes.slice(1).map(() => step), half],
+      natural: domeCurvature(part, base.centreLift, size),
+    };
   });
-  const upTo = (count: number) => Array.from({ length: count }, (_, i) => i);
-  return [
-    ...upTo(a).map((i) =>
-      one(
-        'lengthwise',
-        i,
-        i,
-        upTo(b).map((j) => node(i, j)),
-        dx,
-        length,
-      ),
-    ),
-    ...upTo(b).map((j) =>
-      one(
-        'crosswise',
-        j,
-        a + j,
-        upTo(a).map((i) => node(i, j)),
-        dy,
-        width,
-      ),
-    ),
-  ];
 }
 
 /** Cells between crossings, and from the outermost crossings to the edge; a triangle at each corner. */

@@ -5,6 +5,7 @@ import type { BaseCell, BaseMirror, BasePart, BaseStrand, Place } from './basePa
 import type { Crossings } from './crossings.ts';
 import {
   crossings,
+  domeCurvature,
   matAnchors,
   matCells,
   matEnds,
@@ -13,6 +14,7 @@ import {
   matMirror,
   matOddEnd,
   matRings,
+  matStrands,
   outermost,
   outward,
 } from './crossings.ts';
@@ -146,61 +148,36 @@ function places(base: OvalBase, { a, b }: Crossings, rays: readonly Ray[]): Plac
 
 function strands(
   base: OvalBase,
-  { a, b, node: crossing, dx, dy }: Crossings,
+  cross: Crossings,
   rays: readonly Ray[],
   rings: number,
   node: (t: number, e: number) => number,
 ): BaseStrand[] {
-  const { length, width } = baseSize(base);
+  const size = baseSize(base);
   const step = base.border / rings;
+  const border = Array<number>(rings - 1).fill(step);
+  const half = base.stake.width / 2;
   const through = (e: number) => Array.from({ length: rings - 1 }, (_, t) => node(t + 1, e));
-  const first = base.stake.width / 2 + step;
   const end = (side: Side, stake: number) =>
     rays.findIndex((ray) => ray.side === side && ray.stake === stake);
-  const one = (
-    part: 'lengthwise' | 'crosswise',
-    index: number,
-    nodes: readonly number[],
-    apart: number,
-    span: number,
-  ): BaseStrand => {
-    const [near, far] =
-      part === 'lengthwise'
-        ? [end('west', index), end('east', index)]
-        : [end('south', index), end('north', index)];
-    const border = Array<number>(rings - 1).fill(step);
+  const stakes = matStrands(cross, (part, index, nodes) => {
+    const lies = part === 'lengthwise';
+    const near = end(lies ? 'west' : 'south', index);
+    const far = end(lies ? 'east' : 'north', index);
+    const apart = nodes.slice(1).map(() => (lies ? cross.dx : cross.dy));
     return {
       part,
       index,
       nodes: [...through(near).reverse(), ...nodes, ...through(far)],
       places: [near, far],
-      rest: [...border, first, ...nodes.slice(1).map(() => apart), first, ...border],
-      natural: (4 * base.centreLift) / span ** 2,
+      rest: [...border, half + step, ...apart, half + step, ...border],
+      natural: domeCurvature(part, base.centreLift, size),
     };
-  };
-  const upTo = (count: number) => Array.from({ length: count }, (_, i) => i);
-  const fans = rays.flatMap((ray, e) => (ray.stake < 0 ? [{ ray, e }] : []));
+  });
   // A fanned end starts on the corner crossing; its first step crosses half a stake both ways.
-  const half = base.stake.width / 2;
+  const fans = rays.flatMap((ray, e) => (ray.stake < 0 ? [{ ray, e }] : []));
   return [
-    ...upTo(a).map((i) =>
-      one(
-        'lengthwise',
-        i,
-        upTo(b).map((j) => crossing(i, j)),
-        dx,
-        length,
-      ),
-    ),
-    ...upTo(b).map((j) =>
-      one(
-        'crosswise',
-        j,
-        upTo(a).map((i) => crossing(i, j)),
-        dy,
-        width,
-      ),
-    ),
+    ...stakes,
     ...fans.map(({ ray, e }, index): BaseStrand => {
       const [x, y] = [half + Math.abs(ray.outX) * step, half + Math.abs(ray.outY) * step];
       return {
@@ -208,7 +185,7 @@ function strands(
         index,
         nodes: [ray.from, ...through(e)],
         places: [-1, e],
-        rest: [Math.hypot(x, y), ...Array<number>(rings - 1).fill(step)],
+        rest: [Math.hypot(x, y), ...border],
         natural: 0,
       };
     }),

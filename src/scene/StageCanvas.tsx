@@ -1,0 +1,52 @@
+import { Canvas } from '@react-three/fiber';
+import type { ReactNode } from 'react';
+import { useState } from 'react';
+import { NoToneMapping } from 'three';
+import { Lights } from './Lights.tsx';
+import { LostPicture } from './LostPicture.tsx';
+import { stageColours } from './stageColours.ts';
+import type { StageTheme } from './stageView.ts';
+import { Table } from './Table.tsx';
+
+interface Props {
+  readonly theme: StageTheme;
+  readonly reach: number;
+  /** What a person who cannot see the picture is told. */
+  readonly label: string;
+  /** What is safe while the graphics card has let go: "your plan is safe". */
+  readonly safe: string;
+  readonly onRow: (row: number | null) => void;
+  readonly onDoubleClick?: () => void;
+  /** What stands on the table. */
+  readonly children: ReactNode;
+}
+
+/** A lit table to stand baskets on, and what is said when the picture is lost. Scene units: cm, y up. */
+export function StageCanvas({ theme, reach, label, safe, onRow, onDoubleClick, children }: Props) {
+  const [isLost, setLost] = useState(false);
+  const colours = stageColours[theme];
+  return (
+    <div className="stage" role="img" aria-label={label} onDoubleClick={onDoubleClick}>
+      <Canvas
+        frameloop="demand"
+        shadows="percentage"
+        dpr={[1, 2]}
+        camera={{ fov: 30, near: 1, far: 2000, position: [30, 25, 45] }}
+        gl={{ antialias: true, toneMapping: NoToneMapping }}
+        onPointerMissed={() => onRow(null)}
+        onPointerLeave={() => onRow(null)}
+      >
+        <color attach="background" args={[colours.background]} />
+        <Lights colours={colours} reach={reach} />
+        <Table colour={colours.table} reach={reach} shade={colours.shade} />
+        {children}
+        <LostPicture onLost={setLost} />
+      </Canvas>
+      {isLost && (
+        <p className="stage-lost" role="status">
+          The graphics card has let go of the picture. It comes back by itself; {safe}.
+        </p>
+      )}
+    </div>
+  );
+}
