@@ -107,6 +107,37 @@ test('what cannot be right is asked about, and nothing typed is lost', async () 
   }
 });
 
+test('a new basket starts from the plan, and what was worked out for the last one comes back with it', async () => {
+  const app = await openApp({ path: '#bench', width: 1440, height: 900 });
+  const { page } = app;
+  try {
+    await atRest(page);
+    while ((await presentRow(page)) < 3) await press(page, 'Row done');
+    for (const mm of [700, 690.6, 685.8, 717.6]) {
+      await press(page, 'Measured');
+      await page.locator('.pad-value input').fill(`${mm} mm`);
+      await page.getByRole('button', { name: /^(Keep|It is right: keep it)$/ }).click();
+    }
+    await atRest(page);
+    const records = page.getByLabel('Basket of this plan');
+    await expect.poll(() => offers(page), patience).toMatch(/row 7/);
+    const worked = await offers(page);
+    await records.selectOption('new');
+    await atRest(page);
+    expect(await page.getByRole('button', { name: 'Take it' }).count()).toBe(0);
+    await records.selectOption('Basket 1');
+    await atRest(page);
+    await expect.poll(() => offers(page), patience).toBe(worked);
+  } finally {
+    await app.close();
+  }
+});
+
+/** What the bench offers to take instead of the plan. */
+async function offers(page: Page): Promise<string> {
+  return (await page.locator('.replan-waits').textContent()) ?? '';
+}
+
 /** Waits until the basket on the table is that of the page. */
 async function atRest(page: Page): Promise<void> {
   await page.waitForSelector('.bench-page[data-settled=true]', { timeout: patience.timeout });

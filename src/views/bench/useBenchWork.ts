@@ -1,11 +1,13 @@
 import { useEffect, useMemo, useRef, useState } from 'react';
 import { chosenRecord } from '../../keep/benchBook.ts';
 import { pageNow, useBenchBook } from '../../keep/benchHere.ts';
+import type { BenchRecord } from '../../keep/benchRecord.ts';
 import { layOnTable, useBenchTable } from '../../keep/benchTable.ts';
 import { useStudio } from '../../keep/useStudio.ts';
 import { atTheBench } from '../../model/replan/atTheBench.ts';
 import { packingFactor } from '../../model/replan/height.ts';
 import { measuredRows, tapeOver } from '../../model/replan/woven.ts';
+import type { Plan } from '../../plan/schema.ts';
 import type { BenchWork } from './benchWork.ts';
 import { padded } from './benchWork.ts';
 
@@ -13,6 +15,13 @@ import { padded } from './benchWork.ts';
 const worthwhile = 0.3;
 /** It comes to rest in two or three rounds; more would mean that it never does. */
 const mostRounds = 5;
+
+/** The tape's surplus by row off the table, mm, and what it was taken off for. */
+interface Refined {
+  readonly plan: Plan;
+  readonly girths: BenchRecord['girths'];
+  readonly over: Float64Array;
+}
 
 /** Everything the bench shows; null until the plan has settled for the first time. */
 export function useBenchWork(): BenchWork | null {
@@ -22,11 +31,13 @@ export function useBenchWork(): BenchWork | null {
   const page = useMemo(() => pageNow(book, plan), [book, plan]);
   const record = chosenRecord(page);
   const { basket: table, problem } = useBenchTable();
-  const [refined, setRefined] = useState<Float64Array | null>(null);
+  const [refined, setRefined] = useState<Refined | null>(null);
   const rounds = useRef(0);
 
   const plannedOver = useMemo(() => tapeOver(planBasket?.rows ?? []), [planBasket]);
-  const over = refined ?? plannedOver;
+  // What was refined for other measurements says nothing of these: they start from the plan's again.
+  const own = refined?.girths === record.girths && refined.plan === plan ? refined : null;
+  const over = own?.over ?? plannedOver;
   const course = useMemo(() => {
     if (!planBasket) return null;
     const { height } = record;
@@ -51,8 +62,8 @@ export function useBenchWork(): BenchWork | null {
     const moved = Math.max(...rows.map((row) => Math.abs((next[row] ?? 0) - (over[row] ?? 0))));
     if (!(moved > worthwhile)) return;
     rounds.current += 1;
-    setRefined(next);
-  }, [table, course, over, record.girths]);
+    setRefined({ plan, girths: record.girths, over: next });
+  }, [table, course, over, plan, record.girths]);
 
   if (!planBasket || !course) return null;
   const rows = course.planned.length - 1;
