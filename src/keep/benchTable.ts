@@ -12,37 +12,42 @@ import { line } from '../work/line.ts';
 
 interface BenchTable {
   readonly basket: Basket | null;
+  /** False for the quick picture, settled from the last shape: numbers are taken off a final one. */
+  readonly isFinal: boolean;
   readonly problem: string | null;
 }
 
-/** A plan that rests for this long is settled once more from the start, ms. */
-const restBeforeCold = 400;
 /** How long a settling may take, ms. */
 const patience = 30_000;
 
-const here = createStore<BenchTable>(() => ({ basket: null, problem: null }));
+const here = createStore<BenchTable>(() => ({
+  basket: null,
+  isFinal: false,
+  problem: null,
+}));
 let worker: Line | null = null;
 let newest = 0;
 let asked: { readonly plan: Plan; readonly time: number } | null = null;
-let resting: ReturnType<typeof setTimeout> | undefined;
 
 /** What is known of the basket on the table. */
 export function useBenchTable(): BenchTable {
   return useStore(here);
 }
 
-/** Settles `plan` from the last shape, and once it rests from the start. */
+/**
+ * Settles `plan` from the last shape, for a quick picture, and then from the start: the girths to come hang
+ * on the shape, and the same measurements are to give the same girths whatever was on the table before.
+ */
 export function layOnTable(plan: Plan): void {
-  clearTimeout(resting);
-  newest += 1;
+  newest += 2;
   asked = { plan, time: performance.now() };
   worker ??= line({ start: settleWorker, patience, onAnswer: hear });
-  worker.ask({ number: newest, plan, fresh: false });
-  resting = setTimeout(() => worker?.ask({ number: newest, plan, fresh: true }), restBeforeCold);
+  worker.ask({ number: newest - 1, plan, fresh: false });
+  worker.ask({ number: newest, plan, fresh: true });
 }
 
 function hear(answer: Parameters<Parameters<typeof line>[0]['onAnswer']>[0]): void {
-  if (answer.number !== newest || !asked) return;
+  if (answer.number < newest - 1 || !asked) return;
   if (answer.kind === 'failed') {
     here.setState({ problem: `The basket on the table could not be settled: ${answer.reason}.` });
     return;
@@ -52,6 +57,7 @@ function hear(answer: Parameters<Parameters<typeof line>[0]['onAnswer']>[0]): vo
   }
   here.setState({
     basket: { ...answer.basket, plan: asked.plan },
+    isFinal: answer.number === newest,
     problem: null,
   });
 }

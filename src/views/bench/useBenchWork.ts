@@ -30,7 +30,7 @@ export function useBenchWork(): BenchWork | null {
   const { book, isKept } = useBenchBook();
   const page = useMemo(() => pageNow(book, plan), [book, plan]);
   const record = chosenRecord(page);
-  const { basket: table, problem } = useBenchTable();
+  const { basket: table, isFinal, problem } = useBenchTable();
   const [refined, setRefined] = useState<Refined | null>(null);
   const rounds = useRef(0);
 
@@ -56,14 +56,15 @@ export function useBenchWork(): BenchWork | null {
     if (course) layOnTable(course.table);
   }, [course]);
   useEffect(() => {
-    if (!course || table?.plan !== course.table || rounds.current >= mostRounds) return;
+    if (!isFinal || !table || table.plan !== course?.table) return;
+    if (rounds.current >= mostRounds) return;
     const next = tapeOver(table.rows);
     const rows = [...measuredRows(record.girths), next.length - 1];
     const moved = Math.max(...rows.map((row) => Math.abs((next[row] ?? 0) - (over[row] ?? 0))));
     if (!(moved > worthwhile)) return;
     rounds.current += 1;
     setRefined({ plan, girths: record.girths, over: next });
-  }, [table, course, over, plan, record.girths]);
+  }, [table, isFinal, course, over, plan, record.girths]);
 
   if (!planBasket || !course) return null;
   const rows = course.planned.length - 1;
