@@ -1,6 +1,6 @@
 /** Side and end outline with their dimensions. */
 
-import type { OutlineView } from '../../../mesh/outline.ts';
+import type { Outline } from '../../../mesh/outline.ts';
 import { outline } from '../../../mesh/outline.ts';
 import type { Basket } from '../../../model/basket.ts';
 import { formatLength } from '../../../plan/units.ts';
@@ -39,8 +39,8 @@ export function outlineFigures(
   const ground = top + room.top + scale * Math.max(side.height, end.height);
   const second = start + room.left + scale * side.width + room.right + 6;
   const marks = [
-    ...figure(basket, ruler, 'side', start + room.left, ground, scale),
-    ...figure(basket, ruler, 'end', second + room.left, ground, scale),
+    ...figure(basket, ruler, side, start + room.left, ground, scale),
+    ...figure(basket, ruler, end, second + room.left, ground, scale),
   ];
   return { marks, height: ground + room.bottom - top };
 }
@@ -48,13 +48,13 @@ export function outlineFigures(
 function figure(
   basket: Basket,
   ruler: Ruler,
-  view: OutlineView,
+  drawn: Outline,
   left: number,
   ground: number,
   scale: number,
 ): Mark[] {
   const { unit } = basket.plan.display;
-  const drawn = outline(basket, view);
+  const { view } = drawn;
   const x = (mm: number) => left + scale * (mm - drawn.left);
   const y = (mm: number) => ground - scale * mm;
   const placed = (flat: readonly number[]) =>
@@ -63,7 +63,8 @@ function figure(
   const rim = drawn.rows.at(-1)?.line ?? [];
   const across = view === 'side' ? summary.rim.length : summary.rim.width;
   const middle = ((rim[0] ?? 0) + (rim.at(-2) ?? 0)) / 2;
-  const top = y(drawn.top);
+  // The drawn lines end in the middle of the last row; the wall, half a row above it.
+  const wall = y(summary.height);
   const base = view === 'side' ? summary.baseLength : summary.baseWidth;
   const text = (mm: number) => formatLength(mm, unit);
   return [
@@ -74,11 +75,16 @@ function figure(
     ...drawn.stakes.map((stake) => line(placed(stake.line), { stroke: inks.line, width: 0.1 })),
     line(placed(drawn.silhouette), { closed: true, width: 0.35 }),
     line(placed(drawn.table), { stroke: inks.soft, width: 0.3 }),
-    ...dimension(ruler, [x(drawn.left) - 5, ground], [x(drawn.left) - 5, top], text(drawn.top)),
     ...dimension(
       ruler,
-      [x(middle - across / 2), top - 4],
-      [x(middle + across / 2), top - 4],
+      [x(drawn.left) - 5, ground],
+      [x(drawn.left) - 5, wall],
+      text(summary.height),
+    ),
+    ...dimension(
+      ruler,
+      [x(middle - across / 2), wall - 4],
+      [x(middle + across / 2), wall - 4],
       `rim ${text(across)}`,
     ),
     ...dimension(
