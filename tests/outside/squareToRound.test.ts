@@ -58,6 +58,21 @@ describe('a straight girth line over a square creased base of 9 + 9 stakes', () 
   });
 });
 
+describe('a corner hold of 1 that falls to 0 at row 300', () => {
+  const rows = 16;
+  const corners = { kind: 'square', hold: 1, holdRows: 300 };
+  const { net, positions } = settleBasket(
+    matPlan({ lengthwise: 9, crosswise: 9, rows, base: { corners } as never }),
+  );
+  const { nodes = [], girth = 0 } = net.rows[rows] ?? {};
+
+  // Closed form: a square is a quarter of its girth from side to side; a circle would be 27 % more.
+  test('keeps the outline of a square base for 16 rows, within 1.5 % from side to side', () => {
+    const { least } = widthsAcross(positions, nodes);
+    expect(Math.abs((4 * least) / girth - 1)).toBeLessThan(0.015);
+  });
+});
+
 describe('a long base of 5 + 13 stakes', () => {
   const basket = settleBasket(matPlan({ lengthwise: 5, crosswise: 13, rows: 60 }));
   const square = settleBasket(matPlan({ lengthwise: 9, crosswise: 9, rows: 60 }));

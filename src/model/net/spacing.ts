@@ -29,6 +29,7 @@ const pinGrip = 40;
  * The spacing of one row. Close to the base it is the base's own; it evens out exponentially as the
  * wall rises, starting at the base (square), above the pins (pinned) or above the flat rows (fanned).
  * Pinned corners keep their distance whatever the girth; fanned ones take in all that the row gains.
+ * A row that is bent round its corners keeps that share of the base's spacing however high it is.
  *
  * `row` counts from 1, `wall` is the wall height of the row's middle, `free` that of the last row
  * for which the corners are held.
@@ -42,7 +43,10 @@ export function rowSpacing(
   free: number,
 ): RowSpacing {
   const ends = base.chord.length;
-  const sharp = Math.exp(-Math.max(0, wall - free) / base.evening);
+  const sharp = Math.max(
+    cornerShare(corners, row),
+    Math.exp(-Math.max(0, wall - free) / base.evening),
+  );
   const cornerLength = sharp * base.cornerLength;
   const budget = girth - cornerLength;
   const held = row <= corners.rows;
@@ -65,6 +69,12 @@ export function rowSpacing(
   }
   partPair(spacing, base.pair, wall);
   return { spacing, grip, cornerLength };
+}
+
+/** Share of each corner of the base that is bent into the weaver of a row (from 1): 0 … 1, falling with the rows. */
+export function cornerShare({ hold, holdRows }: Corners, row: number): number {
+  if (holdRows === 1) return row === 1 ? hold : 0;
+  return holdRows > 1 ? hold * Math.max(0, 1 - (row - 1) / (holdRows - 1)) : 0;
 }
 
 /** Both ends of a pair start from one place: they part only as the wall rises, their neighbours take up the rest. */

@@ -7,7 +7,7 @@ import type { Row } from './net.ts';
 import { endOutline } from './placedEnds.ts';
 import { smoothLength } from './smoothLength.ts';
 import type { BaseSpacing } from './spacing.ts';
-import { rowSpacing } from './spacing.ts';
+import { cornerShare, rowSpacing } from './spacing.ts';
 
 /** The rows, and what the start shape needs to know of them. */
 export interface WallRows {
@@ -75,10 +75,9 @@ function placeSpacing({ base: { places } }: Layout): Float64Array {
   });
 }
 
-/** Turn set into the weaver at the two stakes of each corner: a share of π/4, falling with the rows. */
-function cornerHold(base: BaseSpacing, { hold, holdRows }: Corners, row: number): Float64Array {
-  const falling = holdRows > 1 ? hold * Math.max(0, 1 - (row - 1) / (holdRows - 1)) : 0;
-  const share = holdRows === 1 && row === 1 ? hold : falling;
+/** Turn bent into the weaver at the two stakes of each corner: a share of π/4. */
+function cornerHold(base: BaseSpacing, corners: Corners, row: number): Float64Array {
+  const share = cornerShare(corners, row);
   const ends = base.chord.length;
   const turn = new Float64Array(ends);
   if (share === 0) return turn;

@@ -12,7 +12,7 @@ const oval = (name: string) => reed('flat-oval', `${name} in`);
 
 /** Of walls that come out wider than their makers let them. */
 const roundsMore =
-  'a hold of 0.7 leaves three tenths of each corner to the sides, which bulge by it; and the tool’s held corner is cut off ever wider as the wall rises, so that not even a hold of 1 keeps the base’s outline (last table): a shortfall of the tool';
+  'a hold of 0.7 leaves three tenths of each corner to the sides, which bulge by it; how sharply its maker bent the corners is not published, and the last table shows how much hangs on that';
 
 /** A base of this many inches with `count` rows twined flat round it, mm. */
 function twined(length: number, width: number, count: number) {
