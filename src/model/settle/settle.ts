@@ -46,7 +46,7 @@ export interface Outcome {
 
 /** Steps the acceleration remembers; without progress for `patience` steps the factor is renewed. */
 const depth = 8;
-const patience = 8;
+const patience = 6;
 /** Close enough for the second phase: step as a share of the spacing, and relative residuals. */
 const nearMove = 0.1;
 const nearGap = 0.01;

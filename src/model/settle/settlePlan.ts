@@ -27,7 +27,7 @@ export interface Settled {
 }
 
 /** Limits while a value is dragged: to 0.05 mm or so. At rest the plan is settled anew from the start. */
-const dragLimits: Limits = { ...usualLimits, move: 6e-4, segment: 1e-3, loop: 1e-4 };
+const dragLimits: Limits = { ...usualLimits, move: 4e-4, segment: 1e-3, loop: 1e-4 };
 
 /** Rough limits for a shape that is only a start for the next one. */
 const roughLimits: Limits = {

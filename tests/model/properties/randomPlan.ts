@@ -1,11 +1,9 @@
 /** Designs at random, small enough that thousands of them can be settled. */
 import fc from 'fast-check';
 import { baseGirth } from '../../../src/plan/baseSize.ts';
-import type { Base, Plan, PlanDocument } from '../../../src/plan/schema.ts';
+import type { Plan, PlanDocument, Strand } from '../../../src/plan/schema.ts';
 import { planOf } from '../../plan/plans.ts';
-
-const tenths = (least: number, most: number) =>
-  fc.integer({ min: Math.ceil(least * 10), max: Math.floor(most * 10) }).map((n) => n / 10);
+import { anyBase, tenths } from './randomBase.ts';
 
 const share = (least: number, most: number) =>
   fc.integer({ min: Math.round(least * 100), max: Math.round(most * 100) }).map((n) => n / 100);
@@ -46,18 +44,7 @@ function ingredients({ stake, weaver }: Strands) {
     packing: fc.constantFrom(0.8, 1, 1, 1.05, 1.6),
   });
   return fc.record({
-    lengthwise: fc.integer({ min: 2, max: 4 }),
-    crosswise: fc.integer({ min: 2, max: 5 }),
-    stake,
-    gaps: fc.record({ lengthwise: tenths(0, 14), crosswise: tenths(0, 14) }),
-    corners: fc.record({
-      kind: fc.constantFrom('pinned', 'fanned', 'square'),
-      rows: fc.integer({ min: 0, max: 6 }),
-      hold: fc.constantFrom(0, 0, 0.3, 0.7, 1),
-      holdRows: fc.integer({ min: 0, max: 10 }),
-    }),
-    upsett: fc.constantFrom('rolled', 'creased'),
-    lift: fc.constantFrom(0, 0, 0.05, 0.15, 0.3),
+    base: anyBase(stake as fc.Arbitrary<Strand>),
     oddEnd: fc.constantFrom('none', 'none', 'split', 'added'),
     oddEndAt: fc.constantFrom('middle of a long side', 'middle of a short side', 'corner'),
     bands: fc.array(band, { minLength: 1, maxLength: 2 }),
@@ -73,7 +60,7 @@ const steps = fc.array(fc.record({ rows: fc.integer({ min: 1, max: 6 }), slope: 
 });
 
 /**
- * A mat basket of usual strands whose girth changes by no more than the share `most` of what a wall
+ * A basket of usual strands whose girth changes by no more than the share `most` of what a wall
  * that lies flat takes (2π·p a row), and never falls under half the base's girth.
  */
 export function planOfSlope(most: number): fc.Arbitrary<Plan> {
@@ -84,7 +71,7 @@ export function planOfSlope(most: number): fc.Arbitrary<Plan> {
     );
 }
 
-/** Any mat basket with any girth line that a document may hold, most of them impossible to weave. */
+/** Any basket with any girth line that a document may hold, most of them impossible to weave. */
 export const absurdPlan: fc.Arbitrary<Plan> = fc
   .tuple(
     ingredients(anyStrands),
@@ -113,7 +100,7 @@ function gentlePoints(
 ) {
   const last = rowsOf(made);
   const pitch = Math.min(...made.bands.map(({ weaver, packing }) => weaver.width * packing));
-  const base = baseGirth(baseOf(made) as Base);
+  const base = baseGirth(made.base);
   const points: { row: number; girth: number }[] = [];
   let row = 0;
   let girth = base;
@@ -129,27 +116,12 @@ function gentlePoints(
   return points;
 }
 
-function baseOf({ stake, gaps, corners: { kind, rows, ...hold }, lift, ...made }: Ingredients) {
-  const length = made.crosswise * stake.width + (made.crosswise - 1) * gaps.crosswise;
-  const width = made.lengthwise * stake.width + (made.lengthwise - 1) * gaps.lengthwise;
-  return {
-    kind: 'mat',
-    lengthwise: made.lengthwise,
-    crosswise: made.crosswise,
-    stake,
-    gaps,
-    corners: { kind, rows: kind === 'square' ? 0 : rows, ...hold },
-    upsett: made.upsett,
-    centreLift: lift * Math.min(length, width),
-  };
-}
-
 function documentOf(made: Ingredients, girthLine: PlanDocument['girthLine']): PlanDocument {
   return {
     format: 'girthline',
     version: 1,
     name: 'Any basket',
-    base: baseOf(made),
+    base: made.base,
     oddEnd: { kind: made.oddEnd, at: made.oddEndAt },
     bands: made.bands,
     set: { stakes: made.set },
