@@ -40,29 +40,56 @@ const quietDrawing = `
   });
 `;
 
-/** Drags the belly of the demo basket twice: the first time just opened, the second time warmed up. */
+/** Where a page shows that all its baskets are at rest, and the measure of the one that is dragged. */
+interface Place {
+  readonly atRest: (page: Page) => Promise<unknown>;
+  readonly measure: string;
+}
+
+const desk: Place = {
+  atRest: (page) => page.waitForSelector('.status[data-rested=true]'),
+  measure: 'edit-to-shape',
+};
+
+const compare: Place = {
+  atRest: (page) =>
+    page.waitForFunction(
+      () => document.querySelectorAll('.side-state[data-rested=true]').length === 2,
+    ),
+  measure: 'edit-to-shape-b',
+};
+
+/**
+ * Drags the belly of the demo basket twice: the first time just opened, the second time warmed up. Then
+ * drags that of a second plan twice, with both baskets shown.
+ */
 export async function editTimes(): Promise<{
   readonly first: EditTimes;
   readonly later: EditTimes;
-  /** Scripts that the page asked for by then, as named in `dist/assets`. */
+  readonly besideFirst: EditTimes;
+  readonly besideLater: EditTimes;
+  /** Scripts that the page asked for before the second plan was opened, as named in `dist/assets`. */
   readonly scripts: readonly string[];
 }> {
   const app = await openApp({ width: 1440, height: 900, init: quietDrawing });
+  const { page } = app;
   try {
-    const [first, later] = [await oneDrag(app.page), await oneDrag(app.page)];
-    return { first, later, scripts: await scriptsOf(app.page) };
+    const [first, later] = [await oneDrag(page, desk), await oneDrag(page, desk)];
+    const scripts = await scriptsOf(page);
+    await page.getByRole('button', { name: 'Compare', exact: true }).click();
+    const [besideFirst, besideLater] = [await oneDrag(page, compare), await oneDrag(page, compare)];
+    return { first, later, besideFirst, besideLater, scripts };
   } finally {
     await app.close();
   }
 }
 
-async function oneDrag(page: Page): Promise<EditTimes> {
-  const atRest = '.status[data-rested=true]';
-  await page.waitForSelector(atRest);
+async function oneDrag(page: Page, { atRest, measure }: Place): Promise<EditTimes> {
+  await atRest(page);
   await page.evaluate(() => performance.clearMeasures());
   await dragBelly(page);
-  await page.waitForSelector(atRest);
-  const shapes = await readShapes(page);
+  await atRest(page);
+  const shapes = await readShapes(page, measure);
   const all = (part: (shape: Shape) => number, share: number) =>
     percentile(shapes.map(part), share);
   return {
@@ -97,17 +124,17 @@ interface Shape {
   readonly frame: number;
 }
 
-function readShapes(page: Page): Promise<Shape[]> {
-  return page.evaluate(() => {
+function readShapes(page: Page, measure: string): Promise<Shape[]> {
+  return page.evaluate((measure) => {
     const { frames } = globalThis as unknown as { frames: { began: number; took: number }[] };
-    return performance.getEntriesByName('edit-to-shape').flatMap((entry) => {
-      const measure = entry as PerformanceMeasure;
-      const { worker, polished } = measure.detail as { worker: number; polished: boolean };
-      const frame = frames.find(({ began }) => began >= measure.startTime + measure.duration);
+    return performance.getEntriesByName(measure).flatMap((entry) => {
+      const { startTime, duration, detail } = entry as PerformanceMeasure;
+      const { worker, polished } = detail as { worker: number; polished: boolean };
+      const frame = frames.find(({ began }) => began >= startTime + duration);
       if (polished || !frame) return [];
-      return [{ page: measure.duration, worker, frame: frame.took }];
+      return [{ page: duration, worker, frame: frame.took }];
     });
-  });
+  }, measure);
 }
 
 function scriptsOf(page: Page): Promise<string[]> {

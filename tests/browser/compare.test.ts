@@ -34,7 +34,7 @@ test('the plan is copied, its flare changed, the difference read, saved and prin
   const line = data.find(({ part, figure }) => part === 'tape girth of row' && figure === '32');
   expect(Math.abs(Number(line?.['difference (B less A)']) * 25.4 - difference)).toBeLessThan(0.9);
 
-  const pdf = await PDFDocument.load(await bytesFrom(page, 'Print page'));
+  const pdf = await PDFDocument.load(await bytesFrom(page, 'Save page (PDF)'));
   expect(pdf.getPageCount()).toBe(1);
   const png = await bytesFrom(page, 'Save PNG');
   expect(png.subarray(1, 4).toString()).toBe('PNG');

@@ -22,12 +22,14 @@ export function CompareReadout({ place, hasBlend, unit }: CompareReadoutProps) {
             <PlanSign side="blend" /> blend
           </span>
         )}
+        <span className="soft">planned girth</span>
       </p>
     );
   }
   return (
     <p className="girth-readout compare-readout">
       <strong>{placeName(place, unit)}</strong>
+      <span className="soft">tape</span>
       <span className="side-a">A {formatLength(place.a, unit)}</span>
       <span className="side-b">B {formatLength(place.b, unit)}</span>
       <strong title="B less A">{formatChange(place.difference, unit)}</strong>

@@ -25,7 +25,10 @@ export function DifferenceTable({ differences, place, onPlace, unit }: Differenc
     <div className="row-table compare-table">
       <div className="row-table-head">
         <h3 className="summary-title">Tape girth, {by === 'row' ? 'row by row' : 'by height'}</h3>
-        <span className="soft">B less A: + where B is larger</span>
+        <span className="soft">
+          B less A: + where B is larger. Taken before rounding, so it may be one step off the
+          figures beside it.
+        </span>
       </div>
       <div className="row-table-scroll" ref={scroller}>
         <table>

@@ -58,7 +58,7 @@ export function CompareHead({ reading, onCsv, onPrint, onPicture, isBusy }: Prop
           Save PNG
         </button>
         <button type="button" className="main-button" disabled={!canSave} onClick={onPrint}>
-          Print page
+          Save page (PDF)
         </button>
         <button type="button" onClick={() => presentComparison().close()}>
           Back to one plan
