@@ -1,5 +1,7 @@
 import react from '@vitejs/plugin-react';
 import { defineConfig } from 'vitest/config';
+import { offline } from './.config/offline.mjs';
+import { pagePolicy, safeHeaders } from './.config/policy.mjs';
 
 const project = import.meta.dirname;
 
@@ -11,13 +13,16 @@ export default defineConfig({
   root: 'src',
   publicDir: '../public',
   base: './',
-  plugins: [react()],
+  plugins: [react(), pagePolicy(), offline()],
   worker: { format: 'es' },
   build: {
     outDir: '../dist',
     emptyOutDir: true,
     chunkSizeWarningLimit: 1600,
+    // the page's policy allows no picture written out as an address
+    assetsInlineLimit: 0,
   },
+  preview: { headers: safeHeaders },
   test: {
     root: project,
     projects: [

@@ -20,7 +20,7 @@ export const rooms = {
     packages: ['pdf-lib', '@pdf-lib/fontkit', '@gltf-transform/core'],
   },
   work: { rooms: ['plan', 'model', 'mesh'], packages: [] },
-  keep: { rooms: ['plan', 'work'], typesOf: ['model'], packages: ['zustand'] },
+  keep: { rooms: ['plan', 'work'], typesOf: ['model'], packages: ['zustand', 'workbox-window'] },
   scene: {
     rooms: ['mesh'],
     typesOf: ['model'],

@@ -4,6 +4,7 @@ import { useHash } from './views/bench/useHash.ts';
 import { Mishap } from './views/Mishap.tsx';
 import { SafetyNet } from './views/SafetyNet.tsx';
 import { Studio } from './views/Studio.tsx';
+import { UpdateNotice } from './views/UpdateNotice.tsx';
 
 const ComparePage = lazy(async () => ({
   default: (await import('./views/compare/ComparePage.tsx')).ComparePage,
@@ -23,6 +24,7 @@ export function App() {
   return (
     <SafetyNet under={(error) => <Mishap error={error} />}>
       <Page />
+      <UpdateNotice />
     </SafetyNet>
   );
 }

@@ -1,6 +1,7 @@
 import { StrictMode } from 'react';
 import { createRoot } from 'react-dom/client';
 import { App } from './App.tsx';
+import { keepOffline } from './keep/appUpdate.ts';
 import './style.css';
 
 const root = document.getElementById('root');
@@ -10,3 +11,5 @@ createRoot(root).render(
     <App />
   </StrictMode>,
 );
+
+if (import.meta.env.PROD) void keepOffline();

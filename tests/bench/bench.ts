@@ -9,6 +9,7 @@ import { times } from '../../src/command/times.ts';
 import { settlePlan } from '../../src/model/settle/settlePlan.ts';
 import type { EditTimes } from './editTimes.ts';
 import { editTimes } from './editTimes.ts';
+import { loadTimes } from './loadTimes.ts';
 import { plainSettle } from './plainReference.ts';
 import { demoPlan } from './plans.ts';
 import { replanTimes } from './replanTimes.ts';
@@ -23,6 +24,7 @@ const demo = times(demoPlan, 20);
 const replan = replanTimes(demoPlan, 20);
 const large = inOwnProcess('tests/bench/large.ts');
 const page = await editTimes();
+const load = { handedOver: await loadTimes(false), drawn: await loadTimes(true) };
 const scripts = scriptSizes(new URL('dist/', project), page.scripts);
 const plain = plainSettle(demoPlan, {
   goal: settlePlan(demoPlan).work.x,
@@ -50,6 +52,10 @@ process.stderr.write(
     ...editLines('later drag', page.later),
     ...editLines('first drag with two plans shown', page.besideFirst, 60),
     ...editLines('later drag with two plans shown', page.besideLater, 60),
+    ['load to first basket, cold', load.handedOver.cold, 'ms', 2000],
+    ['load to first basket, from the service worker', load.handedOver.fromWorker, 'ms', 1000],
+    ['  the same, drawn in software, cold', load.drawn.cold, 'ms', null],
+    ['  from the service worker', load.drawn.fromWorker, 'ms', null],
     ...Object.entries(scripts).map(
       ([name, size]) => [`script ${name}, gzip`, size, 'kB', name === 'all' ? 500 : null] as const,
     ),
@@ -71,6 +77,7 @@ process.stdout.write(
       replan,
       large,
       page,
+      load,
       scripts,
       plain,
     },

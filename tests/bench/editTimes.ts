@@ -6,6 +6,7 @@
  */
 import type { Page } from 'playwright-core';
 import { openApp } from '../browser/chromium.ts';
+import { noteFrames } from './frames.ts';
 
 export interface EditTimes {
   /** Shapes that were measured. */
@@ -23,22 +24,6 @@ export interface EditTimes {
 /** Moves of the mouse in a drag, and the time between them, ms. */
 const moves = 100;
 const pause = 40;
-
-/** Puts the draw calls out of work, and notes when each frame with some began and ended. */
-const quietDrawing = `
-  globalThis.frames = [];
-  let draws = 0;
-  for (const name of ['drawElements', 'drawArrays']) {
-    WebGL2RenderingContext.prototype[name] = () => { draws += 1; };
-  }
-  const request = globalThis.requestAnimationFrame.bind(globalThis);
-  globalThis.requestAnimationFrame = (callback) => request((time) => {
-    const began = performance.now();
-    draws = 0;
-    callback(time);
-    if (draws > 0) globalThis.frames.push({ began, took: performance.now() - began });
-  });
-`;
 
 /** Where a page shows that all its baskets are at rest, and the measure of the one that is dragged. */
 interface Place {
@@ -71,7 +56,7 @@ export async function editTimes(): Promise<{
   /** Scripts that the page asked for before the second plan was opened, as named in `dist/assets`. */
   readonly scripts: readonly string[];
 }> {
-  const app = await openApp({ width: 1440, height: 900, init: quietDrawing });
+  const app = await openApp({ width: 1440, height: 900, init: noteFrames(false) });
   const { page } = app;
   try {
     const [first, later] = [await oneDrag(page, desk), await oneDrag(page, desk)];

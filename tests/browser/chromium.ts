@@ -22,6 +22,17 @@ export interface AppOptions {
   readonly reducedMotion?: 'reduce' | 'no-preference';
   /** default `light` */
   readonly colorScheme?: 'light' | 'dark';
+  /** whether the app may keep itself in the browser; default `block`, so that a run sees what was built */
+  readonly serviceWorkers?: 'allow' | 'block';
+  /** who serves the app; default our own server, on a free port */
+  readonly server?: AppServer;
+}
+
+/** A server of the built app, and how it is stopped. */
+export interface AppServer {
+  /** With a closing slash. */
+  readonly address: string;
+  close(): Promise<void>;
 }
 
 /** The built app in a browser of its own, and what it said and asked for, on any of its pages. */
@@ -53,15 +64,19 @@ const flags = [
 const softwareWebgl = ['--use-gl=angle', '--use-angle=swiftshader', '--enable-unsafe-swiftshader'];
 const noWebgl = ['--disable-gpu', '--disable-webgl', '--disable-3d-apis'];
 
-/** fiber still makes three's deprecated clock; reading software pixels back is slow and says so. */
+/**
+ * fiber still makes three's deprecated clock; reading software pixels back is slow and says so; and so
+ * does Playwright where it blocks the service worker.
+ */
 const expectedWarnings = [
+  /Service Worker registration blocked by Playwright/,
   /THREE\.Clock: This module has been deprecated/,
   /GPU stall due to ReadPixels/,
 ];
 
 /** Serves `dist` on a free port and opens it in Chromium. The app must have been built. */
 export async function openApp(options: AppOptions = {}): Promise<OpenedApp> {
-  const server = await serveApp();
+  const server = options.server ?? (await serveApp());
   try {
     const browser = await launch(options.webgl ?? true);
     try {
@@ -89,7 +104,7 @@ async function launch(webgl: boolean): Promise<Browser> {
 
 async function openPage(
   browser: Browser,
-  server: Awaited<ReturnType<typeof serveApp>>,
+  server: AppServer,
   options: AppOptions,
 ): Promise<OpenedApp> {
   const context = await browser.newContext({
@@ -98,6 +113,7 @@ async function openPage(
     hasTouch: options.touch ?? false,
     reducedMotion: options.reducedMotion ?? 'no-preference',
     colorScheme: options.colorScheme ?? 'light',
+    serviceWorkers: options.serviceWorkers ?? 'block',
   });
   if (options.init) await context.addInitScript(options.init);
   const heard = listen(context);
