@@ -12,4 +12,4 @@ createRoot(root).render(
   </StrictMode>,
 );
 
-if (import.meta.env.PROD) void keepOffline();
+if (import.meta.env.PROD) keepOffline();

@@ -5,6 +5,7 @@
 import type { Workbox } from 'workbox-window';
 import { useStore } from 'zustand';
 import { createStore } from 'zustand/vanilla';
+import { here as studioHere } from './useStudio.ts';
 
 /** `ready`: a newer app waits. `elsewhere`: another window of it has taken the newer app. */
 export type AppUpdate = 'none' | 'ready' | 'elsewhere';
@@ -35,11 +36,20 @@ export function leaveUpdate(): void {
 }
 
 /**
- * Registers the service worker of the built app, once the page has loaded. Without one (a browser or
- * an address that allows none) everything works, as long as there is a network.
+ * Registers the service worker of the built app, once the first basket has settled: the basket comes
+ * first. Without one (a browser or an address that allows none) everything works, as long as there is
+ * a network.
  */
-export async function keepOffline(): Promise<void> {
+export function keepOffline(): void {
   if (!('serviceWorker' in navigator)) return;
+  const end = studioHere.subscribe(({ state }) => {
+    if (state === 'settling') return;
+    end();
+    void register();
+  });
+}
+
+async function register(): Promise<void> {
   const { serviceWorker } = navigator;
   let hadWorker = serviceWorker.controller !== null;
   serviceWorker.addEventListener('controllerchange', () => {

@@ -9,9 +9,13 @@ import { SafetyNet } from './SafetyNet.tsx';
 import { Status } from './Status.tsx';
 import { ViewButtons } from './ViewButtons.tsx';
 
-const Stage = lazy(async () => ({ default: (await import('../scene/Stage.tsx')).Stage }));
-
 const canDraw = hasWebgl();
+
+const loadStage = async () => ({ default: (await import('../scene/Stage.tsx')).Stage });
+// The stage is on its way while the rest of the page is still being made; who waits for it hears if it fails.
+const early = canDraw ? loadStage() : null;
+early?.catch(() => {});
+const Stage = lazy(() => early ?? loadStage());
 
 interface Props {
   /** Shows the findings, wherever they are. */
