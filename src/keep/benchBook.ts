@@ -1,4 +1,6 @@
 /** The book of the bench: for each plan the baskets made from it, kept in the browser. */
+import type { Measures } from '../plan/measures.ts';
+import { beyond } from '../plan/measures.ts';
 import type { BenchRecord } from './benchRecord.ts';
 import { newRecord, readRecord } from './benchRecord.ts';
 import type { DraftStore } from './draft.ts';
@@ -32,13 +34,12 @@ export function chosenRecord({ chosen, records }: BenchPage): BenchRecord {
  * The page with what its record at hand has measured taken from the plan, which may have been undone or
  * opened anew; rows over the plan's last (added at the bench) stay as they are.
  */
-export function withMeasured(
-  page: BenchPage,
-  rows: number,
-  measured: BenchRecord['girths'],
-): BenchPage {
-  const over = Object.entries(chosenRecord(page).girths).filter(([row]) => Number(row) > rows);
-  return withChange(page, { girths: { ...measured, ...Object.fromEntries(over) } });
+export function withMeasured(page: BenchPage, rows: number, measures: Measures): BenchPage {
+  const { girths, across } = chosenRecord(page);
+  return withChange(page, {
+    girths: { ...measures.girths, ...beyond(rows, girths) },
+    across: { ...measures.across, ...beyond(rows, across) },
+  });
 }
 
 /** The page with its record at hand changed. */

@@ -2,6 +2,7 @@
 import { useStore } from 'zustand';
 import { createStore } from 'zustand/vanilla';
 import { rowCount } from '../plan/counts.ts';
+import { measuresOf, withMeasures } from '../plan/measures.ts';
 import type { Plan } from '../plan/schema.ts';
 import type { BenchBook, BenchPage } from './benchBook.ts';
 import { chosenRecord, keepBook, keptBook, pageOf, withMeasured, withPage } from './benchBook.ts';
@@ -31,15 +32,11 @@ export function changeBenchPage(change: (page: BenchPage) => BenchPage, label: s
   const page = change(pageNow(here.getState().book, plan));
   const book = withPage(here.getState().book, plan.name, page);
   here.setState({ book, isKept: keepBook(store, book) });
-  const rows = rowCount(plan);
-  const measured = Object.fromEntries(
-    Object.entries(chosenRecord(page).girths).filter(([row]) => Number(row) <= rows),
-  );
-  if (JSON.stringify(measured) === JSON.stringify(plan.measured)) return;
-  changePlan({ ...plan, measured }, label);
+  const measured = withMeasures(plan, chosenRecord(page));
+  if (measured !== plan) changePlan(measured, label);
 }
 
 /** The page of `plan`; what is measured in the plan is what is measured in its record at hand. */
 export function pageNow(book: BenchBook, plan: Plan): BenchPage {
-  return withMeasured(pageOf(book, plan.name, plan.measured), rowCount(plan), plan.measured);
+  return withMeasured(pageOf(book, plan.name, plan.measured), rowCount(plan), measuresOf(plan));
 }

@@ -1,4 +1,6 @@
 /** What is kept of one basket on the bench: where it stands, what was measured, what is aimed at. */
+import { limits } from '../plan/limits.ts';
+import type { Across } from '../plan/schema.ts';
 
 export interface BenchRecord {
   readonly id: string;
@@ -7,6 +9,8 @@ export interface BenchRecord {
   readonly row: number;
   /** Tape girth by row, mm. */
   readonly girths: Readonly<Record<string, number>>;
+  /** Length and width by row, mm outside. */
+  readonly across: Readonly<Record<string, Across>>;
   /** Height over the table to the top of a row, mm, as last measured. */
   readonly height: { readonly row: number; readonly height: number } | null;
   /** Rows to take to come back to the plan; null for all that are left. */
@@ -14,6 +18,8 @@ export interface BenchRecord {
   readonly keepsBelly: boolean;
   /** Tape girth the rim is to have, mm; null for the plan's. */
   readonly rim: number | null;
+  /** How far the rows to come may go: lean, degrees from the vertical, and change in a gap, mm; null for the usual. */
+  readonly limits: { readonly lean: number; readonly perGap: number } | null;
   /** Rows added at the top, and the last row that was woven then. */
   readonly added: { readonly from: number; readonly rows: number } | null;
   /** Girths taken over from a replan, by row from the base, mm in the middle of the wall. */
@@ -28,10 +34,12 @@ export function newRecord(id: string, name: string, girths: BenchRecord['girths'
     name,
     row: last + 1,
     girths,
+    across: {},
     height: null,
     backOver: null,
     keepsBelly: true,
     rim: null,
+    limits: null,
     added: null,
     taken: null,
   };
@@ -42,7 +50,7 @@ export function readRecord(kept: unknown, id: string, name: string): BenchRecord
   const value = fields(kept);
   const girths = Object.fromEntries(
     Object.entries(fields(value.girths)).filter(
-      (entry): entry is [string, number] => /^[1-9]\d{0,3}$/.test(entry[0]) && isLength(entry[1]),
+      (entry): entry is [string, number] => isRow(entry[0]) && isLength(entry[1]),
     ),
   );
   const fresh = newRecord(text(value.id) ?? id, text(value.name) ?? name, girths);
@@ -50,6 +58,7 @@ export function readRecord(kept: unknown, id: string, name: string): BenchRecord
   const added = fields(value.added);
   return {
     ...fresh,
+    across: Object.fromEntries(Object.entries(fields(value.across)).flatMap(readAcross)),
     row: isCount(value.row) ? Math.max(1, value.row) : fresh.row,
     height:
       isCount(height.row) && isLength(height.height)
@@ -58,12 +67,27 @@ export function readRecord(kept: unknown, id: string, name: string): BenchRecord
     backOver: isCount(value.backOver) && value.backOver > 0 ? value.backOver : null,
     keepsBelly: value.keepsBelly !== false,
     rim: isLength(value.rim) ? value.rim : null,
+    limits: readLimits(fields(value.limits)),
     added:
       isCount(added.from) && Number.isInteger(added.rows) && added.rows !== 0
         ? { from: added.from, rows: added.rows as number }
         : null,
     taken: Array.isArray(value.taken) && value.taken.every(isLength) ? value.taken : null,
   };
+}
+
+function readAcross([row, kept]: [string, unknown]): [string, Across][] {
+  const { length, width } = fields(kept);
+  const across: Across = {
+    ...(isAcross(length) ? { length } : {}),
+    ...(isAcross(width) ? { width } : {}),
+  };
+  return isRow(row) && Object.keys(across).length > 0 ? [[row, across]] : [];
+}
+
+function readLimits({ lean, perGap }: Readonly<Record<string, unknown>>): BenchRecord['limits'] {
+  const isAngle = typeof lean === 'number' && lean > 0 && lean < 90;
+  return isAngle && isLength(perGap) ? { lean, perGap } : null;
 }
 
 function fields(value: unknown): Readonly<Record<string, unknown>> {
@@ -80,4 +104,13 @@ function isCount(value: unknown): value is number {
 
 function isLength(value: unknown): value is number {
   return typeof value === 'number' && value > 0 && value < 20_000;
+}
+
+function isAcross(value: unknown): value is number {
+  const { least, most } = limits.across;
+  return typeof value === 'number' && value >= least && value <= most;
+}
+
+function isRow(key: string): boolean {
+  return /^[1-9]\d{0,3}$/.test(key);
 }

@@ -1,7 +1,13 @@
 import type { Plan } from '../plan/schema.ts';
 
 /** Keys of a plan that say nothing of the basket's shape or look. */
-const words: ReadonlySet<string> = new Set(['name', 'notes', 'display', 'measured']);
+const words: ReadonlySet<string> = new Set([
+  'name',
+  'notes',
+  'display',
+  'measured',
+  'measuredAcross',
+]);
 
 /**
  * Whether two plans settle to the same basket: they differ at most in what is written about it.

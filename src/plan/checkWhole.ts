@@ -45,6 +45,9 @@ export function checkWhole(plan: Plan, issues: z.core.$ZodRawIssue[]): void {
   for (const key of Object.keys(plan.measured)) {
     if (Number(key) > rows) refuse(['measured', key], `row ${key}`, rowsThereAre(rows));
   }
+  for (const key of Object.keys(plan.measuredAcross ?? {})) {
+    if (Number(key) > rows) refuse(['measuredAcross', key], `row ${key}`, rowsThereAre(rows));
+  }
 }
 
 function checkPoints(

@@ -13,14 +13,19 @@ const point = {
 
 const { least, most } = limits.points;
 const several = `a list of ${least} to ${most} points`;
-const rowKey = 'a row number as its key, such as "17"';
+
+/** A row number written as a key. */
+export const rowKey = {
+  pattern: /^[1-9][0-9]{0,3}$/,
+  allowed: 'a row number as its key, such as "17"',
+} as const;
 
 /** Row numbers written as keys, each with a girth. */
 export function girthByRow(what: string) {
   return z
-    .record(z.string().regex(/^[1-9][0-9]{0,3}$/, { error: rowKey }), girth, {
+    .record(z.string().regex(rowKey.pattern, { error: rowKey.allowed }), girth, {
       error: (issue) =>
-        issue.code === 'invalid_key' ? rowKey : 'an object of girths by row: { "17": 592 }',
+        issue.code === 'invalid_key' ? rowKey.allowed : 'an object of girths by row: { "17": 592 }',
     })
     .meta({ description: what });
 }

@@ -30,6 +30,8 @@ export const limits = {
   thickness: { least: 0.2, most: 30 },
   /** Girth of a row, or of the base, mm. */
   girth: { least: 20, most: 10_000 },
+  /** Length or width of a row as measured: half a girth at most. */
+  across: { least: 5, most: 5_000 },
   /** Gap between two stakes of the base, mm. */
   gap: { least: 0, most: 200 },
   /** How far the middle of the base is pushed in, mm; and as a share of the base's shorter side. */

@@ -9,6 +9,7 @@ import { baseGirth, baseSize } from './baseSize.ts';
 import { rowCount } from './counts.ts';
 import { legalGirth } from './edit.ts';
 import { limits } from './limits.ts';
+import { measuresOf, withMeasures } from './measures.ts';
 import type { GirthPoint, Plan } from './schema.ts';
 
 export interface Rescaling {
@@ -42,13 +43,8 @@ function rescaled(before: Plan, after: Plan, { hold = false }: Rescaling): Plan 
   for (const [row, girth] of Object.entries(before.girthLine.rows)) {
     if (Number(row) <= rows) byHand[row] = scaledGirth(girth, wider);
   }
-  return {
-    ...after,
-    girthLine: { points: onRowsOfTheirOwn(points, rows), rows: byHand },
-    measured: Object.fromEntries(
-      Object.entries(after.measured).filter(([row]) => Number(row) <= rows),
-    ),
-  };
+  const girthLine = { points: onRowsOfTheirOwn(points, rows), rows: byHand };
+  return withMeasures({ ...after, girthLine }, measuresOf(after));
 }
 
 /**

@@ -18,6 +18,7 @@ import {
 } from './defaults.ts';
 import { girthByRow, girthLineSchema } from './girthPoints.ts';
 import { limits } from './limits.ts';
+import { measuredAcross } from './measuredAcross.ts';
 import { count, length, oneOf, ratio } from './numbers.ts';
 import { handleSchema, rimSchema } from './rim.ts';
 
@@ -69,6 +70,7 @@ const plan = {
     .strictObject(allowances, { error: keysOf(allowances) })
     .default({ ...defaultAllowances }),
   measured: girthByRow('tape girth as woven, by row').default({}),
+  measuredAcross: measuredAcross.exactOptional(),
 };
 
 const everyKey = z.strictObject(plan, { error: keysOf(plan) });
@@ -105,6 +107,8 @@ export type OddEnd = Plan['oddEnd'];
 export type Handle = Plan['handle'];
 export type Band = Plan['bands'][number];
 export type Weave = Band['weave'];
+/** What was measured across a row, mm outside. */
+export type Across = NonNullable<Plan['measuredAcross']>[string];
 export type GirthPoint = Plan['girthLine']['points'][number];
 
 type ReadonlyDeep<T> = { readonly [Key in keyof T]: ReadonlyDeep<T[Key]> };

@@ -44,6 +44,7 @@ const untouched = {
   backOver: null,
   keepsBelly: true,
   rim: null,
+  limits: null,
   added: null,
   taken: null,
   packing: 1,

@@ -33,6 +33,8 @@ test('what is kept is there again, row and measurements and all', () => {
   const page = withChange(pageOf({}, 'Trug', {}), {
     row: 17,
     girths: { 16: 655.5 },
+    across: { 16: { length: 240 }, 9: { length: 230, width: 190 } },
+    limits: { lean: 35, perGap: 1.2 },
     height: { row: 16, height: 81 },
     backOver: 6,
     added: { from: 16, rows: -2 },

@@ -8,6 +8,7 @@ import { baseGirth } from '../../plan/baseSize.ts';
 import { rowCount } from '../../plan/counts.ts';
 import { legalGirth } from '../../plan/edit.ts';
 import { limits } from '../../plan/limits.ts';
+import { withMeasures } from '../../plan/measures.ts';
 import type { GirthPoint, Plan } from '../../plan/schema.ts';
 import { girthLine } from '../girth/girthLine.ts';
 
@@ -24,12 +25,8 @@ export function blend(a: Plan, b: Plan, share: number): Plan {
   const mean = (row: number) => mixed(lineA[row] ?? 0, readBetween(lineB, row * step), t);
   const line = t === 0 ? a.girthLine.points : points(a, pointRows(a, b), mean);
   const exact = t === 1 && step === 1 && factor === 1 ? b.girthLine.points : line;
-  return {
-    ...a,
-    name: blendName(a, b, t),
-    girthLine: { points: exact, rows: byHand(a, b, t, mean) },
-    measured: {},
-  };
+  const girthLine = { points: exact, rows: byHand(a, b, t, mean) };
+  return withMeasures({ ...a, name: blendName(a, b, t), girthLine }, { girths: {}, across: {} });
 }
 
 /** The girth line without the rows set by hand. */

@@ -2,6 +2,7 @@
 import { rowCount } from '../../plan/counts.ts';
 import type { Plan } from '../../plan/schema.ts';
 import { girthLine } from '../girth/girthLine.ts';
+import type { PullLimits } from './pullLimits.ts';
 import { mostChanges } from './pullLimits.ts';
 import type { Replan } from './replan.ts';
 import { replan } from './replan.ts';
@@ -21,6 +22,8 @@ export interface Bench {
   readonly keepsBelly: boolean;
   /** Tape girth of the rim, mm; null for the plan's. */
   readonly rim: number | null;
+  /** How far the rows to come may go; null for the usual. */
+  readonly limits: PullLimits | null;
   /** Rows added at the top (below 0: left out), and the last row that was woven then. */
   readonly added: { readonly from: number; readonly rows: number } | null;
   /** Girths that were taken over from an earlier replan, by row, mm in the middle of the wall. */
@@ -58,7 +61,7 @@ export function atTheBench(bench: Bench): BenchCourse {
   const next = replan(
     planned,
     wovenGirths(course, measured, over, done),
-    mostChanges(laid, planned),
+    mostChanges(laid, planned, bench.limits ?? undefined),
     {
       backBy: bench.backOver === null ? rows : Math.min(rows, done + bench.backOver),
       belly: bench.keepsBelly ? belly : null,

@@ -13,7 +13,7 @@ export interface PullLimits {
  * A wall that leans by 50° still feels like a wall, and a thirty-second of an inch a gap is what a weaver
  * is pulled or eased by without the stakes being forced. Common practice, no source.
  */
-const usualLimits: PullLimits = { lean: 50, perGap: 25.4 / 32 };
+export const usualLimits: PullLimits = { lean: 50, perGap: 25.4 / 32 };
 
 /**
  * Most change of girth by row, mm, index 0 unused: in a round wall a lean φ changes the girth by

@@ -1,3 +1,4 @@
+import type { CSSProperties } from 'react';
 import type { Unit } from '../../plan/schema.ts';
 import { formatLength } from '../../plan/units.ts';
 
@@ -14,8 +15,9 @@ export function BigLength({ mm, unit, className, signed = false }: Props) {
   const plain = formatLength(Math.abs(mm), unit, { withUnit: false });
   const { whole, top, bottom } = parts(plain);
   const sign = signed && plain !== '0' ? signOf(mm) : '';
+  const width = widthOf(`${sign}${whole}`, Math.max(top?.length ?? 0, bottom?.length ?? 0), unit);
   return (
-    <span className={`big-length ${className}`}>
+    <span className={`big-length ${className}`} style={{ '--wide': width } as CSSProperties}>
       <span className="unseen">
         {sign}
         {plain} {unit}
@@ -43,4 +45,10 @@ function signOf(mm: number): string {
 function parts(text: string) {
   const [, whole = '', top, bottom] = /^(?:(\d+) )?(\d+)\/(\d+)$/.exec(text) ?? [];
   return top ? { whole, top, bottom } : { whole: text };
+}
+
+/** About how wide it is in its own letter height, so that the style can keep it on the screen. */
+function widthOf(plain: string, fraction: number, unit: Unit): number {
+  const figures = [...plain].reduce((sum, one) => sum + (one === '.' ? 0.4 : 0.72), 0);
+  return figures + (fraction > 0 ? 0.1 + fraction * 0.36 : 0) + 0.08 + unit.length * 0.19;
 }

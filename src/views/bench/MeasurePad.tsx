@@ -3,15 +3,24 @@ import { withLengths } from '../../plan/lengthText.ts';
 import { formatLength } from '../../plan/units.ts';
 import type { BenchWork } from './benchWork.ts';
 import { targetTape } from './benchWork.ts';
+import type { Measure } from './measureEntry.ts';
+import { expectedOf, measures } from './measureEntry.ts';
 import { PadKeys } from './PadKeys.tsx';
 import { useMeasurePad } from './useMeasurePad.ts';
+
+const names: Readonly<Record<Measure, { tab: string; label: string }>> = {
+  girth: { tab: 'Girth', label: 'Tape girth' },
+  length: { tab: 'Length', label: 'Length outside' },
+  width: { tab: 'Width', label: 'Width outside' },
+  height: { tab: 'Height', label: 'Height so far, at the top' },
+};
 
 interface Props {
   readonly work: BenchWork;
   readonly onDone: () => void;
 }
 
-/** Where the tape's reading goes: any row's girth, or the height so far. */
+/** Where the tape's reading goes: any row's girth, its length and width, or the height so far. */
 export function MeasurePad({ work, onDone }: Props) {
   const { unit } = work.plan.display;
   const dialog = useRef<HTMLDialogElement>(null);
@@ -27,14 +36,14 @@ export function MeasurePad({ work, onDone }: Props) {
         }}
       >
         <div className="pad-what">
-          {(['girth', 'height'] as const).map((one) => (
+          {measures.map((one) => (
             <button
               key={one}
               type="button"
               aria-pressed={what === one}
               onClick={() => pad.measure(one)}
             >
-              {one === 'girth' ? 'Tape girth' : 'Height so far'}
+              {names[one].tab}
             </button>
           ))}
         </div>
@@ -44,11 +53,7 @@ export function MeasurePad({ work, onDone }: Props) {
           </button>
           <p>
             <strong>Row {row}</strong>
-            <small>
-              {what === 'girth'
-                ? `woven to ${formatLength(targetTape(work, row), unit)}`
-                : 'from the table to its top, mid-side'}
-            </small>
+            <small>{hint(work, what, row)}</small>
           </p>
           <button type="button" aria-label="The row above" onClick={() => pad.goTo(row + 1)}>
             +
@@ -56,7 +61,7 @@ export function MeasurePad({ work, onDone }: Props) {
         </div>
         <label className="pad-value">
           <span className="unseen">
-            {what === 'girth' ? `Tape girth of row ${row}` : `Height at row ${row}`}
+            {names[what].label} of row {row}
           </span>
           <input
             value={pad.text}
@@ -90,4 +95,12 @@ export function MeasurePad({ work, onDone }: Props) {
       </form>
     </dialog>
   );
+}
+
+/** What to measure, or what it should come to. */
+function hint(work: BenchWork, what: Measure, row: number): string {
+  const { unit } = work.plan.display;
+  if (what === 'height') return 'from the table to its top, mid-side';
+  if (what === 'girth') return `woven to ${formatLength(targetTape(work, row), unit)}`;
+  return `outside, level; its shape has ${formatLength(expectedOf(work, what, row), unit)}`;
 }

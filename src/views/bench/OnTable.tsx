@@ -4,6 +4,7 @@ import { OutlineDrawing } from '../../charts/OutlineDrawing.tsx';
 import { outline } from '../../mesh/outline.ts';
 import type { Unit } from '../../plan/schema.ts';
 import { formatChange, formatLength } from '../../plan/units.ts';
+import { AcrossRows } from './AcrossRows.tsx';
 import type { BenchWork } from './benchWork.ts';
 import { plannedTape, replannedTape, tellable } from './benchWork.ts';
 
@@ -54,6 +55,7 @@ export function OnTable({ work }: { readonly work: BenchWork }) {
           />
         </dl>
       )}
+      <AcrossRows work={work} />
       {drawing && (
         <OutlineDrawing
           title="As it stands and will stand"

@@ -1,5 +1,5 @@
 import type { Unit } from '../../plan/schema.ts';
-import { eighths } from './measureEntry.ts';
+import { eighths, sixteenth } from './measureEntry.ts';
 
 interface Props {
   readonly unit: Unit;
@@ -9,7 +9,7 @@ interface Props {
 
 const digits = ['1', '2', '3', '4', '5', '6', '7', '8', '9'] as const;
 
-/** Keys for a wet thumb: figures, and eighths where the plan is in inches. */
+/** Keys for a wet thumb: figures, and where the plan is in inches eighths and one sixteenth more. */
 export function PadKeys({ unit, onKey, onBack }: Props) {
   return (
     <div className="pad-keys">
@@ -23,6 +23,13 @@ export function PadKeys({ unit, onKey, onBack }: Props) {
               </span>
             </button>
           ))}
+          <button type="button" aria-label="A sixteenth more" onClick={() => onKey(sixteenth)}>
+            <span aria-hidden="true">+</span>
+            <span className="big-fraction" aria-hidden="true">
+              <span>1</span>
+              <span>16</span>
+            </span>
+          </button>
         </fieldset>
       )}
       <div className="pad-digits">

@@ -1,7 +1,9 @@
+import { furthestOff } from '../../model/replan/furthestOff.ts';
 import { formatLength } from '../../plan/units.ts';
 import { AimFields } from './AimFields.tsx';
 import type { BenchWork } from './benchWork.ts';
 import { isReplanNew, plannedTape, replannedTape, tellable } from './benchWork.ts';
+import { LimitFields } from './LimitFields.tsx';
 import { missedAims } from './missedAims.ts';
 import { ReplanRows } from './ReplanRows.tsx';
 import { leaveReplan, takeReplan } from './takeReplan.ts';
@@ -13,6 +15,7 @@ export function ReplanCard({ work }: { readonly work: BenchWork }) {
   if (from >= rows) return null;
   const isNew = isReplanNew(work);
   const missed = missedAims(work);
+  const further = isNew || course.isTaken ? furtherText(work) : null;
   return (
     <section className="bench-card replan" aria-labelledby="replan-title">
       <h2 id="replan-title">The rows to come</h2>
@@ -22,7 +25,9 @@ export function ReplanCard({ work }: { readonly work: BenchWork }) {
           {sentence}
         </p>
       ))}
+      {further && <p className="replan-further">{further}</p>}
       <AimFields work={work} />
+      <LimitFields work={work} />
       {(isNew || course.isTaken) && <ReplanRows work={work} />}
       <div className="replan-buttons">
         {isNew && (
@@ -53,4 +58,17 @@ function stateText(work: BenchWork): string {
     Math.abs(off) < tellable ? 'as planned' : `${by} ${off < 0 ? 'tighter' : 'wider'} than planned`;
   const taken = course.isTaken ? ' You are weaving to a replan.' : '';
   return `Row ${from} is ${now}.${taken}`;
+}
+
+/** That the way back begins by leading away, where it does, so that nobody takes it for a mistake. */
+function furtherText({ course, plan }: BenchWork): string | null {
+  const { planned, replan } = course;
+  const furthest = furthestOff(planned, replan.girths, replan.from, tellable);
+  if (!furthest) return null;
+  const { row, off } = furthest;
+  const by = `${formatLength(Math.abs(off), plan.display.unit)} ${off < 0 ? 'tighter' : 'wider'}`;
+  return (
+    `It moves further off before it comes back: row ${row} is ${by} than planned, then it turns. ` +
+    'The wall is still on its way out of the plan, and turning it gently takes some rows.'
+  );
 }

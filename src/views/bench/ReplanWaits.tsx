@@ -11,7 +11,9 @@ export function ReplanWaits({ work }: { readonly work: BenchWork }) {
   return (
     <div className="replan-waits">
       <span>
-        Worked out anew: row {row} to <strong>{girth}</strong>
+        {work.course.isTaken ? 'By a new replan' : 'By the replan'}, row {row} to{' '}
+        <strong>{girth}</strong>
+        <small>The large figure is {work.course.isTaken ? 'the last replan' : 'the plan'}’s.</small>
       </span>
       <button type="button" className="main-button" onClick={() => takeReplan(work)}>
         Take it

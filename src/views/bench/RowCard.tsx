@@ -21,6 +21,7 @@ export function RowCard({ work }: { readonly work: BenchWork }) {
     );
   }
   const change = changeOf(work, row);
+  const isTold = Math.abs(change) >= tellable;
   return (
     <section className="row-card" aria-label="Row being woven">
       <ReplanWaits work={work} />
@@ -29,12 +30,14 @@ export function RowCard({ work }: { readonly work: BenchWork }) {
         <span className="row-card-of">of {rows}</span>
       </p>
       <p className="row-card-girth">
-        <span className="row-card-label">Weave to a tape girth of</span>
+        <span className="row-card-label">
+          {work.course.isTaken ? 'By the replan: weave' : 'By the plan: weave'} to a tape girth of
+        </span>
         <BigLength mm={targetTape(work, row)} unit={unit} className="row-card-tape" />
       </p>
       <p className="row-card-do">
-        <BigLength mm={change} unit={unit} className="row-card-change" signed />
-        <span className="row-card-verb">{verb(change)}</span>
+        {isTold && <BigLength mm={change} unit={unit} className="row-card-change" signed />}
+        <span className="row-card-verb">{isTold ? verb(change) : 'keep the girth'}</span>
       </p>
       <p className="row-card-words">{words.get(row) ?? nextWord(words, row)}</p>
     </section>
@@ -43,7 +46,6 @@ export function RowCard({ work }: { readonly work: BenchWork }) {
 
 /** What the hand does with the weaver. */
 function verb(change: number): string {
-  if (Math.abs(change) < tellable) return 'keep';
   return change > 0 ? 'let out' : 'draw in';
 }
 

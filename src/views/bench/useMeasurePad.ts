@@ -2,9 +2,9 @@ import { useState } from 'react';
 import { withChange } from '../../keep/benchBook.ts';
 import { changeBenchPage } from '../../keep/benchHere.ts';
 import type { BenchWork } from './benchWork.ts';
-import { targetTape } from './benchWork.ts';
 import type { Measure } from './measureEntry.ts';
-import { isWhole, measureEntry, typed } from './measureEntry.ts';
+import { expectedOf, isWhole, measureEntry, typed } from './measureEntry.ts';
+import { measureHad, withMeasure, withoutMeasure } from './recordMeasure.ts';
 
 /** What is being measured, what is typed, and what is done with it. */
 export function useMeasurePad(work: BenchWork, onDone: () => void) {
@@ -15,21 +15,19 @@ export function useMeasurePad(work: BenchWork, onDone: () => void) {
   const [isAsked, setAsked] = useState(false);
   const entry = measureEntry(work, what, row, text);
   const isEmpty = text.trim() === '';
-  const seems = what === 'girth' && isWhole(text, targetTape(work, row), plan.display.unit);
+  const seems = what !== 'height' && isWhole(text, expectedOf(work, what, row), plan.display.unit);
   const question = isAsked || (!isEmpty && seems && entry.mm !== null) ? entry.doubt : null;
   const put = (to: string) => {
     setText(to);
     setAsked(false);
   };
   const save = (mm: number) => {
-    const now = work.record;
-    const change =
-      what === 'girth'
-        ? { girths: { ...now.girths, [row]: mm }, row: row >= now.row ? row + 1 : now.row }
-        : { height: { row, height: mm } };
-    const label = what === 'girth' ? `tape girth of row ${row} as woven` : `height at row ${row}`;
-    changeBenchPage((page) => withChange(page, change), label);
-    onDone();
+    const change = withMeasure(work.record, what, row, mm);
+    changeBenchPage((page) => withChange(page, change), `${what} of row ${row} as woven`);
+    // who lays the rule along a basket lays it across next
+    if (what !== 'length' || record.across[row]?.width !== undefined) return onDone();
+    setWhat('width');
+    put('');
   };
   return {
     what,
@@ -41,6 +39,9 @@ export function useMeasurePad(work: BenchWork, onDone: () => void) {
     back: () => put(text.replace(/\s*\d+\/\d+$|.$/, '')),
     measure: (next: Measure) => {
       setWhat(next);
+      const isAcross = next === 'length' || next === 'width';
+      // the row that has just been taped
+      if (isAcross && record.girths[row] === undefined && record.girths[row - 1]) setRow(row - 1);
       put('');
     },
     goTo: (next: number) => {
@@ -54,11 +55,10 @@ export function useMeasurePad(work: BenchWork, onDone: () => void) {
       } else setAsked(true);
     },
     forget() {
-      const { [row]: _gone, ...girths } = work.record.girths;
-      const change = what === 'girth' ? { girths } : { height: null };
+      const change = withoutMeasure(work.record, what, row);
       changeBenchPage((page) => withChange(page, change), `row ${row} not measured`);
       onDone();
     },
-    had: what === 'girth' ? record.girths[row] : record.height?.height,
+    had: measureHad(record, what, row),
   };
 }

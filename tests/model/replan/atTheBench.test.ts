@@ -15,6 +15,7 @@ const fresh: Bench = {
   backOver: null,
   keepsBelly: true,
   rim: null,
+  limits: null,
   added: null,
   taken: null,
   packing: 1,
@@ -84,4 +85,24 @@ test('gaps that close below the width of the strand are foretold with their firs
   expect(ahead?.row).toBeGreaterThan(10);
   expect(ahead?.text).toContain(`row ${ahead?.row}`);
   expect(findingsAhead(basket, 10).some(({ kind }) => kind === 'gaps-narrow')).toBe(false);
+});
+
+test('a limit that is set holds in every row to come, and the usual ones where none is', () => {
+  const measured = { 12: 0.9 * tapeAt(12) };
+  const limits = { lean: 85, perGap: 0.4 };
+  const changes = (bench: Partial<Bench>) => {
+    const { replan, planned: own } = atTheBench({ ...fresh, done: 12, measured, ...bench });
+    const rows = Array.from({ length: last - 12 }, (_, index) => 13 + index);
+    return rows.map((row) => ({
+      change: Math.abs((replan.girths[row] ?? 0) - (replan.girths[row - 1] ?? 0)),
+      own: Math.abs((own[row] ?? 0) - (own[row - 1] ?? 0)),
+    }));
+  };
+  const most = limits.perGap * basket.summary.ends;
+  for (const { change, own } of changes({ limits })) {
+    expect(change).toBeLessThanOrEqual(Math.max(most, own) + 1e-6);
+  }
+  const usual = Math.max(...changes({}).map(({ change }) => change));
+  expect(usual).toBeGreaterThan(most);
+  expect(Math.max(...changes({ limits: null }).map(({ change }) => change))).toBe(usual);
 });

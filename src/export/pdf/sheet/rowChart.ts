@@ -45,7 +45,7 @@ export function rowChart(flow: Flow, { plan, rows }: Basket, words: ReadonlyMap<
       `${length(row.length)} × ${length(row.width)}`,
       length(row.heightSide),
       measured(row.row),
-      words.get(row.row) ?? '',
+      [words.get(row.row), acrossText(plan, row.row)].filter(Boolean).join('; '),
     ]),
     {
       rowHeight: rows.length > 30 && rows.length <= 40 ? 5.6 : 6.1,
@@ -53,4 +53,13 @@ export function rowChart(flow: Flow, { plan, rows }: Basket, words: ReadonlyMap<
       ground: (row) => (row % 2 === 1 ? inks.band : null),
     },
   );
+}
+
+/** What was measured across a row, such as `woven 9 1/2 × 8 1/4`; nothing where nothing was. */
+function acrossText({ measuredAcross, display }: Basket['plan'], row: number): string {
+  const across = measuredAcross?.[row];
+  if (!across) return '';
+  const length = (mm: number | undefined) =>
+    mm === undefined ? '?' : formatLength(mm, display.unit, { withUnit: false });
+  return `woven ${length(across.length)} × ${length(across.width)}`;
 }
