@@ -1,10 +1,9 @@
-import { AxeBuilder } from '@axe-core/playwright';
 import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
-import { parseLength } from '../../src/plan/units.ts';
+import { atRest, expectUsable, fact, measure, presentRow, press, target } from './benchDesk.ts';
 import type { OpenedApp } from './chromium.ts';
 import { openApp } from './chromium.ts';
-import { patience } from './desk.ts';
+import { keptWhole, patience } from './desk.ts';
 
 const screens = [
   ['phone', 390, 844, 'light'],
@@ -14,7 +13,9 @@ const screens = [
 test.each(screens)(
   'on a %s a basket is woven from the first row to the last, through a reload and without a connection',
   async (_name, width, height, colorScheme) => {
-    const app = await openApp({ path: '#bench', width, height, touch: true, colorScheme });
+    const serviceWorkers = 'allow';
+    const screen = { width, height, touch: true, colorScheme };
+    const app = await openApp({ path: '#bench', ...screen, serviceWorkers });
     try {
       await weave(app);
       const { pageErrors, consoleErrors, consoleWarnings, outsideRequests } = app;
@@ -54,7 +55,15 @@ async function weave({ page, context }: OpenedApp): Promise<void> {
   expect(await presentRow(page)).toBe(9);
   expect(Math.abs((await target(page)) - replanned)).toBeLessThan(1);
 
+  // The connection goes, and the battery too: it comes back at its row without either.
+  await keptWhole(page);
   await context.setOffline(true);
+  while ((await presentRow(page)) < 14) await press(page, 'Row done');
+  const before14 = await target(page);
+  await page.reload();
+  await atRest(page);
+  expect(await presentRow(page)).toBe(14);
+  expect(Math.abs((await target(page)) - before14)).toBeLessThan(1);
   while ((await presentRow(page)) < 16) await press(page, 'Row done');
   await measure(page, 0.985 * (await target(page)));
   await press(page, 'Take it');
@@ -132,75 +141,8 @@ test('a new basket starts from the plan, and what was worked out for the last on
   }
 });
 
-/** What the bench offers to take instead of the plan, once it has offered the same for two seconds. */
+/** What the bench offers to take instead of the plan, once no figure moves any more. */
 async function offersAtLast(page: Page): Promise<string> {
-  let last = '';
-  for (let same = 0; same < 8; ) {
-    await page.waitForTimeout(250);
-    const now = (await page.locator('.replan-waits').allTextContents()).join();
-    same = now === last ? same + 1 : 0;
-    last = now;
-  }
-  return last;
-}
-
-/** Waits until the basket on the table is that of the page. */
-async function atRest(page: Page): Promise<void> {
-  await page.waitForSelector('.bench-page[data-settled=true]', { timeout: patience.timeout });
-}
-
-async function press(page: Page, name: string): Promise<void> {
-  await page.getByRole('button', { name, exact: true }).click();
-}
-
-async function presentRow(page: Page): Promise<number> {
-  return Number(await page.locator('[data-present-row]').getAttribute('data-present-row'));
-}
-
-/** Tape girth that the present row is woven to, mm. */
-async function target(page: Page): Promise<number> {
-  return lengthIn(await page.locator('.row-card-tape .unseen').textContent());
-}
-
-/** What the table's facts say under a name, mm. */
-async function fact(page: Page, name: string): Promise<number> {
-  const told = page.locator('.bench-facts div', { has: page.locator('dt', { hasText: name }) });
-  return lengthIn(await told.locator('dd').evaluate((dd) => dd.firstChild?.textContent ?? ''));
-}
-
-function lengthIn(text: string | null): number {
-  const parsed = parseLength((text ?? '').trim(), 'in');
-  return parsed.ok ? parsed.mm : Number.NaN;
-}
-
-/** Types a tape girth to the eighth by the pad's keys, and keeps it. */
-async function measure(page: Page, mm: number): Promise<void> {
-  const eighths = Math.round((mm / 25.4) * 8);
-  await press(page, 'Measured');
-  for (const figure of `${Math.floor(eighths / 8)}`) await press(page, figure);
-  const keys = ['', '1/8', '1/4', '3/8', '1/2', '5/8', '3/4', '7/8'];
-  const key = keys[eighths % 8];
-  if (key) await press(page, key);
-  await press(page, 'Keep');
-}
-
-/** Every target is 48 px or more each way, nothing is wider than the screen, and axe has nothing serious. */
-async function expectUsable(page: Page): Promise<void> {
-  const small = await page
-    .locator('.bench-page :is(button, select, a, summary, label:has(input[type=checkbox]))')
-    .evaluateAll((targets) =>
-      targets
-        .map((one) => ({ box: one.getBoundingClientRect(), name: one.textContent }))
-        .filter(({ box }) => box.width > 0 && Math.min(box.width, box.height) < 48)
-        .map(({ box, name }) => `${name}: ${box.width} × ${box.height}`),
-    );
-  expect(small).toEqual([]);
-  const [inner, scroll] = await page.evaluate(() => [
-    innerWidth,
-    document.documentElement.scrollWidth,
-  ]);
-  expect(scroll).toBeLessThanOrEqual(inner);
-  const { violations } = await new AxeBuilder({ page }).analyze();
-  const grave = violations.filter(({ impact }) => impact === 'serious' || impact === 'critical');
-  expect(grave.map(({ id, nodes }) => [id, nodes.map(({ html }) => html)])).toEqual([]);
+  await atRest(page);
+  return (await page.locator('.replan-waits').allTextContents()).join();
 }

@@ -43,6 +43,17 @@ export async function rested(page: Page): Promise<void> {
   await page.waitForSelector('.status[data-rested=true]', { timeout: patience.timeout });
 }
 
+/** Waits until the service worker has everything and serves this page. */
+export async function keptWhole(page: Page): Promise<void> {
+  await page.evaluate(async () => {
+    await navigator.serviceWorker.ready;
+    if (navigator.serviceWorker.controller) return;
+    await new Promise((done) =>
+      navigator.serviceWorker.addEventListener('controllerchange', done, { once: true }),
+    );
+  });
+}
+
 /** A point of the girth line, counted from the base, from 0. */
 export function girthPoint(page: Page, index: number): Locator {
   return page.locator(`[data-handle="point-${index}"]`);

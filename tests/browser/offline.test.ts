@@ -5,9 +5,19 @@ import papaparse from 'papaparse';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { parseLength } from '../../src/plan/units.ts';
+import { atRest } from './benchDesk.ts';
 import type { OpenedApp } from './chromium.ts';
 import { openApp } from './chromium.ts';
-import { drag, fileFrom, girthOf, girthPoint, patience, rested, summaryOf } from './desk.ts';
+import {
+  drag,
+  fileFrom,
+  girthOf,
+  girthPoint,
+  keptWhole,
+  patience,
+  rested,
+  summaryOf,
+} from './desk.ts';
 import type { FolderServer } from './folderServer.ts';
 import { folderServer } from './folderServer.ts';
 
@@ -112,17 +122,6 @@ test('a newer app waits until it is asked for, and another window is told', asyn
   });
 });
 
-/** Waits until the service worker has everything and serves this page. */
-async function keptWhole(page: Page): Promise<void> {
-  await page.evaluate(async () => {
-    await navigator.serviceWorker.ready;
-    if (navigator.serviceWorker.controller) return;
-    await new Promise((done) =>
-      navigator.serviceWorker.addEventListener('controllerchange', done, { once: true }),
-    );
-  });
-}
-
 /** The cable is pulled and the server is gone. */
 async function loseNetwork(): Promise<void> {
   await app.context.setOffline(true);
@@ -137,10 +136,6 @@ async function loseNetwork(): Promise<void> {
 async function findNetwork(): Promise<void> {
   await server.start();
   await app.context.setOffline(false);
-}
-
-async function atRest(page: Page): Promise<void> {
-  await page.waitForSelector('.bench-page[data-settled=true]', patience);
 }
 
 async function bothRested(page: Page): Promise<void> {

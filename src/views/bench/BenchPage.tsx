@@ -36,7 +36,7 @@ export function BenchPage() {
 function AtWork({ work, isAwake }: { readonly work: BenchWork; readonly isAwake: boolean }) {
   const [isMeasuring, setMeasuring] = useState(false);
   return (
-    <div className="bench-page" data-settled={work.table?.plan === work.course.table}>
+    <div className="bench-page" data-settled={work.isAtRest}>
       <BenchHead work={work} isAwake={isAwake} />
       <main className="bench-main">
         <div className="bench-now">

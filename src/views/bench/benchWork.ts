@@ -16,6 +16,8 @@ export interface BenchWork {
   readonly table: Basket | null;
   readonly problem: string | null;
   readonly course: BenchCourse;
+  /** Whether the table's shape is settled and refined to the end, so that no figure moves any more. */
+  readonly isAtRest: boolean;
   /** Rows there are, with those added. */
   readonly rows: number;
   /** What the tape reads over the girth, by row, mm: on the table, and as planned. */

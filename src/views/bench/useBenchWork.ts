@@ -32,6 +32,7 @@ export function useBenchWork(): BenchWork | null {
   const record = chosenRecord(page);
   const { basket: table, isFinal, problem } = useBenchTable();
   const [refined, setRefined] = useState<Refined | null>(null);
+  const [restedOn, setRestedOn] = useState<Plan | null>(null);
   const rounds = useRef(0);
 
   const plannedOver = useMemo(() => tapeOver(planBasket?.rows ?? []), [planBasket]);
@@ -57,11 +58,10 @@ export function useBenchWork(): BenchWork | null {
   }, [course]);
   useEffect(() => {
     if (!isFinal || !table || table.plan !== course?.table) return;
-    if (rounds.current >= mostRounds) return;
     const next = tapeOver(table.rows);
     const rows = [...measuredRows(record.girths), next.length - 1];
     const moved = Math.max(...rows.map((row) => Math.abs((next[row] ?? 0) - (over[row] ?? 0))));
-    if (!(moved > worthwhile)) return;
+    if (!(moved > worthwhile) || rounds.current >= mostRounds) return setRestedOn(table.plan);
     rounds.current += 1;
     setRefined({ plan, girths: record.girths, over: next });
   }, [table, isFinal, course, over, plan, record.girths]);
@@ -77,6 +77,7 @@ export function useBenchWork(): BenchWork | null {
     table: table && table.rows.length === rows ? table : null,
     problem,
     course,
+    isAtRest: restedOn === course.table,
     rows,
     over: padded(over, rows + 1),
     plannedOver: padded(plannedOver, rows + 1),

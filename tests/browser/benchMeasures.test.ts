@@ -1,0 +1,206 @@
+import type { Page } from 'playwright-core';
+import { afterEach, expect, test } from 'vitest';
+import { atRest, expectUsable, measure, presentRow, press, target } from './benchDesk.ts';
+import type { AppOptions, OpenedApp } from './chromium.ts';
+import { openApp } from './chromium.ts';
+import { fileFrom, patience, rested } from './desk.ts';
+
+let app: OpenedApp | undefined;
+afterEach(async () => {
+  await app?.close();
+  const { pageErrors, consoleErrors, outsideRequests } = app ?? {};
+  expect([pageErrors, consoleErrors, outsideRequests]).toEqual([[], [], []]);
+});
+
+async function atTheBench(options: AppOptions): Promise<Page> {
+  app = await openApp({ path: '#bench', touch: true, ...options });
+  await atRest(app.page);
+  return app.page;
+}
+
+/** Millimetres to a CSS pixel: a phone of 390 px is 65 mm wide, a tablet of 820 px 157 mm. */
+const screens = [
+  ['phone', { width: 390, height: 844 }, 65 / 390],
+  ['tablet', { width: 820, height: 1180 }, 157 / 820],
+] as const;
+
+/** Letters are read from 200 times their height; from memory, a rule of thumb of sign makers. */
+const readFrom = 1500;
+const leastLetter = readFrom / 200;
+
+test.each(screens)(
+  'on a %s row, girth, change and what to do are read from 1.5 m, and fit',
+  async (_name, size, mm) => {
+    const page = await atTheBench(size);
+    for (const unit of ['in', 'mm']) {
+      if (unit !== 'in') await inUnit(page, unit, size);
+      while ((await presentRow(page)) < 12) await press(page, 'Row done');
+      const letters = await lettersOf(page);
+      expect(letters.map(({ what }) => what)).toEqual(
+        expect.arrayContaining(['row', 'girth', 'change', 'verb']),
+      );
+      for (const { what, px, left, right } of letters) {
+        const told = `${unit} ${what}: ${(px * mm).toFixed(1)} mm`;
+        expect(px * mm, told).toBeGreaterThanOrEqual(leastLetter);
+        expect(left, told).toBeGreaterThanOrEqual(0);
+        expect(right, told).toBeLessThanOrEqual(size.width);
+      }
+    }
+  },
+);
+
+test('a length and a width go beside the girth, into the plan, and stand beside the shape', async () => {
+  const page = await atTheBench({ width: 390, height: 844 });
+  while ((await presentRow(page)) < 6) await press(page, 'Row done');
+  await measure(page, await target(page));
+  await press(page, 'Measured');
+  await press(page, 'Length');
+  expect(await page.textContent('.pad-row strong')).toBe('Row 6');
+  for (const key of ['9', '3/8', 'A sixteenth more']) await press(page, key);
+  expect(await page.inputValue('.pad-value input')).toBe('9 7/16');
+  await expectUsable(page);
+  await press(page, 'Keep');
+  expect(await page.getByRole('button', { name: 'Width' }).getAttribute('aria-pressed')).toBe(
+    'true',
+  );
+  // a row cannot be wider than half its girth
+  for (const key of ['1', '6']) await press(page, key);
+  expect(await page.textContent('.pad-question')).toMatch(/half of that/);
+  for (let figure = 0; figure < 2; figure += 1) await press(page, 'Take the last figure back');
+  for (const key of ['5', '1/4']) await press(page, key);
+  await page.getByRole('button', { name: /^(Keep|It is right: keep it)$/ }).click();
+  const row = page.locator('.across-rows tbody tr');
+  expect(await row.textContent()).toMatch(/^69 7\/16 × 5 1\/4\d/);
+  expect(await page.textContent('.across-rows + p')).toMatch(/Row 6 .*do not move it/);
+  await expectUsable(page);
+
+  await page.getByRole('link', { name: 'Plan' }).click();
+  await rested(page);
+  const { text } = await fileFrom(page, 'Save');
+  const { measured, measuredAcross } = JSON.parse(text);
+  expect(Object.keys(measured)).toEqual(['6']);
+  expect(measuredAcross[6].length).toBeCloseTo(239.7125, 6);
+  expect(measuredAcross[6].width).toBeCloseTo(133.35, 6);
+});
+
+test('the plan’s figure and the replan’s are told apart, and the way back is foretold', async () => {
+  const page = await atTheBench({ width: 820, height: 1180, colorScheme: 'dark' });
+  const label = () => page.textContent('.row-card-label');
+  expect(await label()).toMatch(/^By the plan: /);
+  while ((await presentRow(page)) < 8) await press(page, 'Row done');
+  await measure(page, 0.95 * (await target(page)));
+  await atRest(page);
+  expect(await page.textContent('.replan-waits')).toMatch(/replan.*large figure is the plan’s/);
+  expect(await page.textContent('.replan-further')).toMatch(/row \d+ is .* tighter than planned/);
+
+  const limits = page.locator('summary', { hasText: 'Never beyond' });
+  expect(await limits.textContent()).toBe('Never beyond 50° of lean and 1/32 in in a gap');
+  await limits.click();
+  await press(page, 'Most change between two stakes, a row: less');
+  await press(page, 'Most lean of the wall: more');
+  expect(await limits.textContent()).toBe('Never beyond 55° of lean and 1/64 in in a gap');
+  await expectUsable(page);
+  await page.reload();
+  await atRest(page);
+  expect(await limits.textContent()).toBe('Never beyond 55° of lean and 1/64 in in a gap');
+
+  await press(page, 'Take it');
+  expect(await label()).toMatch(/^By the replan: /);
+  await press(page, 'Back to the old plan');
+  expect(await label()).toMatch(/^By the plan: /);
+});
+
+test('two baskets of one class are two records, and the plan has the one at hand', async () => {
+  const page = await atTheBench({ width: 390, height: 844, colorScheme: 'dark' });
+  const records = page.getByLabel('Basket of this plan');
+  await measure(page, (await target(page)) + 6.35);
+  await records.selectOption('new');
+  expect(await presentRow(page)).toBe(1);
+  await measure(page, (await target(page)) - 6.35);
+  await press(page, 'Row done');
+  expect([await presentRow(page), await records.inputValue()]).toEqual([3, '2']);
+  await page.reload();
+  await atRest(page);
+  expect([await presentRow(page), await records.inputValue()]).toEqual([3, '2']);
+  const second = await measuredInPlan(page);
+  await records.selectOption('Basket 1');
+  expect(await presentRow(page)).toBe(2);
+  const first = await measuredInPlan(page);
+  expect(first - second).toBeCloseTo(12.7, 3);
+});
+
+test('the screen is kept awake while the bench is seen, where the browser allows it', async () => {
+  // the browser's part, since a run without a screen has none to keep awake
+  const init = `
+    globalThis.asked = [];
+    const lock = () => Object.assign(new EventTarget(), { release: async () => asked.push('released') });
+    Object.defineProperty(navigator, 'wakeLock', {
+      value: { request: async (kind) => (asked.push(kind), lock()) },
+    });
+  `;
+  const page = await atTheBench({ width: 820, height: 1180, init });
+  const asked = () => page.evaluate(() => (globalThis as unknown as { asked: string[] }).asked);
+  expect((await asked())[0]).toBe('screen');
+  expect(await page.textContent('.bench-head')).toContain('The screen stays awake');
+  const before = (await asked()).filter((one) => one === 'screen').length;
+  await page.evaluate(() => document.dispatchEvent(new Event('visibilitychange')));
+  await expect
+    .poll(async () => (await asked()).filter((one) => one === 'screen').length, patience)
+    .toBe(before + 1);
+  await page.getByRole('link', { name: 'Plan' }).click();
+  await expect.poll(async () => (await asked()).at(-1), patience).toBe('released');
+});
+
+/** Tape girth of row 1 in the plan as it is saved, mm; then back at the bench. */
+async function measuredInPlan(page: Page): Promise<number> {
+  await page.getByRole('link', { name: 'Plan' }).click();
+  await rested(page);
+  const { text } = await fileFrom(page, 'Save');
+  await page.getByRole('link', { name: 'At the bench' }).click();
+  await atRest(page);
+  const { measured } = JSON.parse(text);
+  expect(Object.keys(measured)).toEqual(['1']);
+  return measured[1];
+}
+
+/** Changes the unit on a wide screen, and is back at the bench on `size`. */
+async function inUnit(
+  page: Page,
+  unit: string,
+  size: { width: number; height: number },
+): Promise<void> {
+  await page.setViewportSize({ width: 1280, height: 900 });
+  await page.getByRole('link', { name: 'Plan' }).click();
+  await rested(page);
+  await page.getByLabel('Lengths in').selectOption(unit);
+  await page.getByRole('link', { name: 'At the bench' }).click();
+  await atRest(page);
+  await page.setViewportSize(size);
+}
+
+/** Height of the letters of what is read from afar, CSS px, and from where to where it goes. */
+function lettersOf(page: Page) {
+  const places = {
+    row: '[data-present-row]',
+    girth: '.row-card-tape > [aria-hidden]',
+    'girth, fraction': '.row-card-tape .big-fraction span',
+    change: '.row-card-change > [aria-hidden]',
+    'change, fraction': '.row-card-change .big-fraction span',
+    verb: '.row-card-verb',
+  };
+  return page.evaluate((all) => {
+    const brush = document.createElement('canvas').getContext('2d');
+    if (!brush) throw new Error('nothing to measure letters with');
+    return Object.entries(all).flatMap(([what, place]) =>
+      [...document.querySelectorAll(place)].map((one) => {
+        const { fontStyle, fontWeight, fontSize, fontFamily } = getComputedStyle(one);
+        brush.font = `${fontStyle} ${fontWeight} ${fontSize} ${fontFamily}`;
+        const range = document.createRange();
+        range.selectNodeContents(one);
+        const { left, right } = range.getBoundingClientRect();
+        const px = brush.measureText(what === 'verb' ? 'H' : '0').actualBoundingBoxAscent;
+        return { what, px, left, right };
+      }),
+    );
+  }, places);
+}
