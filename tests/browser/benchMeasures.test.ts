@@ -93,16 +93,16 @@ test('the plan’s figure and the replan’s are told apart, and the way back is
   expect(await page.textContent('.replan-waits')).toMatch(/replan.*large figure is the plan’s/);
   expect(await page.textContent('.replan-further')).toMatch(/row \d+ is .* tighter than planned/);
 
-  const limits = page.locator('summary', { hasText: 'Never beyond' });
-  expect(await limits.textContent()).toBe('Never beyond 50° of lean and 1/32 in in a gap');
+  const limits = page.locator('summary', { hasText: 'Limits' });
+  expect(await limits.textContent()).toBe('Limits: 50° of lean, 1/32 in per gap');
   await limits.click();
   await press(page, 'Most change between two stakes, a row: less');
   await press(page, 'Most lean of the wall: more');
-  expect(await limits.textContent()).toBe('Never beyond 55° of lean and 1/64 in in a gap');
+  expect(await limits.textContent()).toBe('Limits: 55° of lean, 1/64 in per gap');
   await expectUsable(page);
   await page.reload();
   await atRest(page);
-  expect(await limits.textContent()).toBe('Never beyond 55° of lean and 1/64 in in a gap');
+  expect(await limits.textContent()).toBe('Limits: 55° of lean, 1/64 in per gap');
 
   await press(page, 'Take it');
   expect(await label()).toMatch(/^By the replan: /);

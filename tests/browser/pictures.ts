@@ -12,12 +12,12 @@ import type { GirthPoint, Plan } from '../../src/plan/schema.ts';
 import { planSchema } from '../../src/plan/schema.ts';
 import type { AppOptions } from './chromium.ts';
 import { openApp } from './chromium.ts';
+import { stagePicture } from './stagePicture.ts';
 
 const folder = fileURLToPath(new URL('../../docs/pictures/', import.meta.url));
 const quality = 88;
 
 const desktop = { width: 1440, height: 900 } as const;
-const stageOnly = '.view-buttons, .status, .findings-button { visibility: hidden }';
 
 mkdirSync(folder, { recursive: true });
 await wholePage('app', desktop);
@@ -43,7 +43,7 @@ async function stage(name: string, plan: Plan, view: string): Promise<void> {
     async (page, path) => {
       await page.getByRole('button', { name: view, exact: true }).click();
       await drawn(page);
-      await page.locator('.stage').screenshot({ path, type: 'jpeg', quality, style: stageOnly });
+      await stagePicture(page, { path, type: 'jpeg', quality });
     },
   );
 }

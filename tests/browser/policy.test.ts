@@ -65,7 +65,9 @@ test('without WebGL nothing is refused either', async () => {
 });
 
 test('a script inside the page, a text run as code, a style, another machine: all are refused', async () => {
-  const { page } = await opened({});
+  const { page, address } = await opened({});
+  const { headers } = await fetch(address);
+  expect(headers.get('content-security-policy')).toBe(`${policy}; frame-ancestors 'none'`);
   const outcome = await page.evaluate(async () => {
     const inline = document.createElement('script');
     inline.textContent = 'globalThis.ran = 1';

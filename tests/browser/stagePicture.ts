@@ -1,10 +1,23 @@
-import type { Page } from 'playwright-core';
+import type { LocatorScreenshotOptions, Page } from 'playwright-core';
 
-/** The stage as it is drawn now, without what lies over it; a PNG. */
-export async function stagePicture(page: Page): Promise<Buffer> {
-  return page.locator('.stage').screenshot({
-    style: '.view-buttons, .status, .findings-button { visibility: hidden }',
+const over = '.view-buttons, .status, .findings-button { visibility: hidden }';
+
+/** The stage as it is drawn now, without what lies over it; a PNG unless `options` say another kind. */
+export async function stagePicture(
+  page: Page,
+  options: LocatorScreenshotOptions = {},
+): Promise<Buffer> {
+  // as rules and not as a <style>, which the page's policy refuses
+  await page.evaluate((rules) => {
+    const sheet = new CSSStyleSheet();
+    sheet.replaceSync(rules);
+    document.adoptedStyleSheets = [sheet];
+  }, over);
+  const picture = await page.locator('.stage').screenshot(options);
+  await page.evaluate(() => {
+    document.adoptedStyleSheets = [];
   });
+  return picture;
 }
 
 /** Share of the pixels that differ to the eye between two pictures of one size, 0 … 1. */

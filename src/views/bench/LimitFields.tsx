@@ -25,7 +25,7 @@ export function LimitFields({ work }: { readonly work: BenchWork }) {
   return (
     <details className="replan-more">
       <summary>
-        Never beyond {limits.lean}° of lean and {gapText(limits.perGap, unit)} in a gap
+        Limits: {limits.lean}° of lean, {gapText(limits.perGap, unit)} per gap
       </summary>
       <div className="aims">
         <Stepper

@@ -12,12 +12,12 @@ export function NextRows({ work }: { readonly work: BenchWork }) {
   const count = Math.max(0, Math.min(ahead, work.rows - first + 1));
   if (count === 0) return null;
   return (
-    <section className="next-rows" aria-label="Next rows">
+    <section className="next-rows" aria-label={`Next rows, ${unit}`}>
       <ol>
         {Array.from({ length: count }, (_, index) => first + index).map((row) => (
           <li key={row}>
             <span className="next-row-name">Row {row}</span>
-            <strong>{formatLength(targetTape(work, row), unit)}</strong>
+            <strong>{formatLength(targetTape(work, row), unit, { withUnit: false })}</strong>
             <span>{formatChange(changeOf(work, row), unit, { withUnit: false })}</span>
           </li>
         ))}
