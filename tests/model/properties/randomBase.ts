@@ -1,6 +1,7 @@
 /** Bases at random: mats, wheels, ovals and boards, small enough that thousands of them can be settled. */
 import fc from 'fast-check';
-import { baseSize } from '../../../src/plan/baseSize.ts';
+import { baseGirth, baseSize } from '../../../src/plan/baseSize.ts';
+import { limits } from '../../../src/plan/limits.ts';
 import type { Base, Strand } from '../../../src/plan/schema.ts';
 
 /** Lengths to a tenth of a millimetre. */
@@ -9,12 +10,14 @@ export const tenths = (least: number, most: number) =>
 
 /** A base of stakes of this kind; half of them are mats. Every one of them a document may hold. */
 export function anyBase(stake: fc.Arbitrary<Strand>): fc.Arbitrary<Base> {
-  return fc.oneof(
+  const any = fc.oneof(
     { weight: 3, arbitrary: mat(stake) },
     { weight: 1, arbitrary: wheel(stake) },
     { weight: 1, arbitrary: oval(stake) },
     { weight: 1, arbitrary: board(stake) },
   );
+  // a few thin strands with no gaps between them are less than a document may hold
+  return any.filter((base) => baseGirth(base) >= limits.girth.least);
 }
 
 const upsett = fc.constantFrom('rolled', 'creased');
