@@ -37,7 +37,7 @@ export function BenchHead({ work, isAwake }: Props) {
           plan.
         </p>
       )}
-      {isAwake && <span className="unseen">The screen stays awake.</span>}
+      {isAwake && <span className="bench-awake soft">The screen stays awake.</span>}
     </header>
   );
 }
