@@ -53,6 +53,7 @@ export const modelOrder = [
   'net',
   'settle',
   'read',
+  'buildup',
   'finding',
   'quantity',
   'replan',

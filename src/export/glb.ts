@@ -22,7 +22,8 @@ export async function glb(basket: Basket): Promise<Uint8Array<ArrayBuffer>> {
     .setRoughnessFactor(0.85);
   const accessor = (array: Float32Array | Uint32Array | Uint16Array, type: Kind) =>
     document.createAccessor().setBuffer(buffer).setType(type).setArray(owned(array));
-  for (const { name, strand: one } of basketStrands(basket)) {
+  const { stakes, weavers, base, finish } = basketStrands(basket);
+  for (const one of [...stakes, ...weavers, ...base, ...finish]) {
     const swept = sweepStrands([one]);
     if (swept.indices.length === 0) continue;
     const primitive = document
@@ -32,8 +33,8 @@ export async function glb(basket: Basket): Promise<Uint8Array<ArrayBuffer>> {
       .setAttribute('POSITION', accessor(upright(swept.positions, metres), 'VEC3'))
       .setAttribute('NORMAL', accessor(upright(swept.normals, 1), 'VEC3'))
       .setAttribute('COLOR_0', accessor(linearColour(swept), 'VEC4').setNormalized(true));
-    const mesh = document.createMesh(name).addPrimitive(primitive);
-    scene.addChild(document.createNode(name).setMesh(mesh));
+    const mesh = document.createMesh(one.name).addPrimitive(primitive);
+    scene.addChild(document.createNode(one.name).setMesh(mesh));
   }
   return owned(await new WebIO().writeBinary(document));
 }

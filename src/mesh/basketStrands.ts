@@ -1,25 +1,43 @@
-/** All that a basket is made of, strand by strand, each with a name of its own. */
+/** All that a basket is made of, strand by strand. */
 import type { Basket } from '../model/basket.ts';
+import { board } from './board.ts';
+import { drawnPlaces } from './drawnPlaces.ts';
+import { finishStrands } from './finish/finishStrands.ts';
+import { flatRows } from './flatRows.ts';
 import { stakeStrands } from './stakeStrands.ts';
 import type { Strand } from './strandMesh.ts';
 import { nodeNormals } from './surface.ts';
 import { weaverStrands } from './weaverStrands.ts';
 
-export interface NamedStrand {
-  readonly name: string;
-  readonly strand: Strand;
+export interface BasketStrands {
+  readonly stakes: readonly Strand[];
+  readonly weavers: readonly Strand[];
+  /** A board, or the rows woven flat in a base. */
+  readonly base: readonly Strand[];
+  /** Rim and handle. */
+  readonly finish: readonly Strand[];
 }
 
-/** Stakes and weavers, going over and under each other. */
-export function basketStrands(basket: Basket): readonly NamedStrand[] {
-  const normals = nodeNormals(basket.net, basket.positions);
-  const stakes = stakeStrands(basket, normals).map((strand, at) => {
-    const { part = 'stake', index = at } = basket.net.stakes[at] ?? {};
-    return { name: `${part === 'stake' ? '' : `${part} `}stake ${index + 1}`, strand };
-  });
-  const weavers = weaverStrands(basket, normals).map((strand, at) => ({
-    name: `weaver ${at + 1}`,
-    strand,
-  }));
-  return [...stakes, ...weavers];
+export interface Stage {
+  /**
+   * How far the stakes stand on over the last row, mm, where the basket is still being woven: then it has
+   * no rim and no handle. Left out, it is finished.
+   */
+  readonly standing?: number;
+}
+
+/** Stakes and weavers, going over and under each other, and the finish. */
+export function basketStrands(basket: Basket, { standing }: Stage = {}): BasketStrands {
+  const { net } = basket;
+  const normals = nodeNormals(net, basket.positions);
+  const drawn = { ...basket, positions: drawnPlaces(basket) };
+  // a finished wall has its stakes cut level with the last row
+  const over = standing ?? (net.rows.at(-1)?.pitch ?? 0) / 2;
+  const stakes = stakeStrands(drawn, normals, over);
+  return {
+    stakes,
+    weavers: weaverStrands(drawn, normals),
+    base: [...board(drawn), ...flatRows(drawn, stakes)],
+    finish: standing === undefined ? finishStrands(drawn, normals, stakes) : [],
+  };
 }

@@ -1,29 +1,35 @@
 /**
- * Stakes as strands: through the base, over and under the stakes that cross it, and up the wall in
- * its middle to a little above the last row.
+ * Stakes as strands: through the base, over and under what crosses them there, and up the wall in its
+ * middle.
  * Hot loops over typed arrays: `!` says that an index is inside.
  */
 import type { Basket } from '../model/basket.ts';
 import type { Net, Stake } from '../model/net/net.ts';
 import { strandColour } from '../plan/dyes.ts';
+import type { Crossed } from './baseCrossings.ts';
+import { crossedStakes, layInBase } from './baseCrossings.ts';
 import type { Crossings } from './crossings.ts';
 import { crossings, field, stride } from './crossings.ts';
+import { stakeRoom } from './room.ts';
 import { sectionOf } from './section.ts';
 import type { Strand } from './strandMesh.ts';
 import { tangentAt } from './surface.ts';
 
-/** How far a stake stands above the line of the last row, in rows: half a row is clear. */
-const overTop = 1.1;
-
-/** Every stake of the net, in its order. */
-export function stakeStrands({ net, positions }: Basket, normals: Float64Array): Strand[] {
-  const crossed = crossingStakes(net);
+/** Every stake of the net, in its order; `over` is how far it stands over the line of the last row, mm. */
+export function stakeStrands(basket: Basket, normals: Float64Array, over: number): Strand[] {
+  const { net } = basket;
+  const ground: Ground = {
+    basket,
+    normals,
+    over,
+    room: stakeRoom(basket),
+    crossed: crossedStakes(net),
+    fellow: fellows(net),
+  };
   const colour = strandColour('natural');
   return net.stakes.map((stake, index) => ({
-    path:
-      stake.part === 'added'
-        ? addedPath(net, positions, normals, index)
-        : stakePath(net, positions, normals, crossed, index),
+    name: stakeName(stake),
+    path: stakePath(ground, index),
     section: sectionOf(stake.strand),
     thickness: stake.strand.thickness,
     colour,
@@ -33,106 +39,150 @@ export function stakeStrands({ net, positions }: Basket, normals: Float64Array):
   }));
 }
 
-/** For each crossing of the base its two stakes, by index; −1 where there is none. */
-function crossingStakes(net: Net): Int16Array {
-  const crossed = new Int16Array(2 * net.baseNodeCount).fill(-1);
-  net.stakes.forEach(({ nodes, part }, index) => {
-    if (part === 'added') return;
-    for (const node of nodes) {
-      if (node >= net.baseNodeCount) continue;
-      crossed[crossed[2 * node] === -1 ? 2 * node : 2 * node + 1] = index;
-    }
+/** What every stake is laid on. */
+interface Ground {
+  readonly basket: Basket;
+  readonly normals: Float64Array;
+  readonly over: number;
+  readonly room: Float64Array;
+  readonly crossed: Crossed;
+  /** For each end the other end at its place on the base's edge, or −1. */
+  readonly fellow: Int32Array;
+}
+
+/** What the cut list calls it, and its number among its fellows. */
+function stakeName({ part, index }: Stake): string {
+  const kind = part === 'spoke' || part === 'stake' ? part : `${part} stake`;
+  return `${kind} ${index + 1}`;
+}
+
+/** Ends that start from one node of the base's edge, each with the other. */
+function fellows({ ends }: Net): Int32Array {
+  const fellow = new Int32Array(ends.length).fill(-1);
+  ends.forEach(({ nodes }, end) => {
+    const next = end + 1 < ends.length ? end + 1 : 0;
+    if (next === end || ends[next]!.nodes[0] !== nodes[0]) return;
+    fellow[end] = next;
+    fellow[next] = end;
   });
-  return crossed;
+  return fellow;
 }
 
 /** One stake with a place more at each tip that stands above the wall. */
-function stakePath(
-  net: Net,
-  positions: Float64Array,
-  normals: Float64Array,
-  crossed: Int16Array,
-  index: number,
-): Crossings {
+function stakePath(ground: Ground, index: number): Crossings {
+  const { net } = ground.basket;
   const stake = net.stakes[index]!;
-  const { nodes, ends } = stake;
-  const inner = nodes.length;
-  const head = ends[0] >= 0 ? 1 : 0;
-  const path = crossings(inner + head + (ends[1] >= 0 ? 1 : 0));
+  const nodes = drawnNodes(net, stake, sharesPlace(ground, stake));
+  const head = stake.ends[0] >= 0 ? 1 : 0;
+  const tail = stake.ends[1] >= 0 ? 1 : 0;
+  const path = crossings(nodes.length + head + tail);
+  const { data } = path;
   path.strand.fill(index);
-  for (let at = 0; at < inner; at += 1) {
-    copyNode(path, at + head, nodes[at]!, positions, normals);
-    path.data[(at + head) * stride + field.width] = stake.width[at]!;
+  nodes.forEach((place, at) => {
+    const node = stake.nodes[place]!;
+    const here = (at + head) * stride;
+    for (let axis = 0; axis < 3; axis += 1) {
+      data[here + axis] = ground.basket.positions[3 * node + axis]!;
+      data[here + field.normal + axis] = ground.normals[3 * node + axis]!;
+    }
+    data[here + field.width] = Math.min(stake.width[place]!, ground.room[node]!);
+  });
+  if (head === 1) stand(path, 0, 1, 2, ground.over);
+  if (tail === 1) {
+    const last = path.count - 1;
+    stand(path, last, last - 1, last - 2, ground.over);
   }
-  const pitch = net.rows.at(-1)?.pitch ?? 0;
-  if (head === 1) stand(path, 0, 1, 2, pitch);
-  if (ends[1] >= 0) stand(path, path.count - 1, path.count - 2, path.count - 3, pitch);
   turn(path);
-  for (let at = 0; at < inner; at += 1) {
-    const node = nodes[at]!;
-    if (node < net.baseNodeCount) interlace(path, at + head, net, crossed, node, index);
+  for (const side of [0, 1] as const)
+    if (stake.ends[side] >= 0) rise(ground, path, stake, side, nodes, head);
+  layInBase(path, ground.basket, ground.crossed, index, nodes, head);
+  if (!sharesPlace(ground, stake)) {
+    ([1, -1] as const).forEach((inward, side) => {
+      const at = stake.edge[side]! < 0 ? -1 : nodes.indexOf(stake.edge[side]!);
+      if (at >= 0) foldAtEdge(path, at + head, inward, stake.strand.thickness);
+    });
   }
   return path;
+}
+
+/** Whether a stake is the second one at its place on the base's edge: half of a split one, or added. */
+function sharesPlace({ fellow }: Ground, { part, ends }: Stake): boolean {
+  return part === 'added' && ends[1] >= 0 && fellow[ends[1]]! >= 0;
 }
 
 /**
- * The second half of a split stake, or an end added beside another. It begins at the base's edge,
- * to that side of its fellow on which it goes on, and half a thickness further in.
+ * The places along `stake.nodes` that are drawn. In a mat the edge of the base is the edge of the stake
+ * that lies along it, and the strand is flat there: its next place is in the first row, but for the
+ * corner stakes, which are narrowed at the edge to clear each other. A second stake
+ * at a place begins in the first row, where its fellow leaves it room.
  */
-function addedPath(
-  net: Net,
-  positions: Float64Array,
-  normals: Float64Array,
-  index: number,
-): Crossings {
-  const stake = net.stakes[index]!;
-  const first = Math.max(0, stake.edge[1]);
-  const count = stake.nodes.length - first;
-  const path = crossings(count + 1);
-  path.strand.fill(index);
-  for (let at = 0; at < count; at += 1) {
-    copyNode(path, at, stake.nodes[first + at]!, positions, normals);
-    path.data[at * stride + field.width] = stake.width.at(-1) ?? 0;
-  }
-  if (count > 1) {
-    const { data } = path;
-    const [nx, ny, nz] = [data[field.normal]!, data[field.normal + 1]!, data[field.normal + 2]!];
-    const [x, y] = [data[stride]! - data[0]!, data[stride + 1]! - data[1]!];
-    const out = nx * x + ny * y;
-    const inward = stake.strand.thickness / 2;
-    data[0]! += x - out * nx - inward * nx;
-    data[1]! += y - out * ny - inward * ny;
-    data[2]! -= inward * nz;
-  }
-  stand(path, count, count - 1, count - 2, net.rows.at(-1)?.pitch ?? 0);
-  turn(path);
-  return path;
+function drawnNodes(net: Net, stake: Stake, isSecond: boolean): number[] {
+  const places = Array.from(stake.nodes.keys());
+  if (isSecond) return places.slice(stake.edge[1] + 1);
+  const isOfMat = stake.part === 'lengthwise' || stake.part === 'crosswise';
+  if (!isOfMat || net.rows.length < 2) return places;
+  const isCorner = (side: 0 | 1) => net.ends[stake.ends[side]]?.corner === true;
+  return places.filter((place) => {
+    const side = stake.edge.indexOf(place);
+    return side < 0 || isBordered(stake, place) || isCorner(side === 0 ? 0 : 1);
+  });
 }
 
-/** The position and normal of a node. */
-function copyNode(
-  path: Crossings,
-  at: number,
-  node: number,
-  positions: Float64Array,
-  normals: Float64Array,
-): void {
+/** Whether a border is woven between the mat and this edge: then the last steps are all alike. */
+function isBordered({ edge, rest, strand }: Stake, place: number): boolean {
+  const inward = place === edge[0] ? rest[place]! : rest[place - 1]!;
+  return inward > 0.75 * strand.width;
+}
+
+/**
+ * A stake that leaves the base free runs out flat and turns up just short of the edge, so that it does
+ * not bulge out under the first rows.
+ *
+ * @param inward 1 where the next place is further in, −1 where the one before is
+ */
+function foldAtEdge({ data }: Crossings, at: number, inward: 1 | -1, thickness: number): void {
+  const here = at * stride;
+  const next = here + inward * stride;
+  const way = [0, 1, 2].map((axis) => data[here + axis]! - data[next + axis]!);
+  const size = Math.hypot(...way);
+  if (!(size > 2 * thickness)) return;
   for (let axis = 0; axis < 3; axis += 1) {
-    path.data[at * stride + axis] = positions[3 * node + axis]!;
-    path.data[at * stride + field.normal + axis] = normals[3 * node + axis]!;
+    const on = way[axis]! / size;
+    data[here + axis]! -= 1.2 * thickness * on;
+    data[here + field.tangent + axis] = -inward * on;
+    data[here + field.normal + axis] = data[next + field.normal + axis]!;
   }
 }
 
-/** Puts the tip beyond the stake's last node, straight on from the one before. */
-function stand(path: Crossings, tip: number, last: number, before: number, pitch: number): void {
+/** In the first row a stake goes as the net does from the base's edge to the second row. */
+function rise(
+  { basket, normals }: Ground,
+  { data }: Crossings,
+  stake: Stake,
+  side: 0 | 1,
+  nodes: readonly number[],
+  head: number,
+): void {
+  const up = side === 0 ? -1 : 1;
+  const edge = stake.edge[side];
+  const at = nodes.indexOf(edge + up);
+  const [low, here, high] = [0, 1, 2].map((step) => stake.nodes[edge + up * step] ?? -1);
+  if (at < 0 || high! < 0) return;
+  const [before, after] = side === 0 ? [high!, low!] : [low!, high!];
+  const out = (at + head) * stride + field.tangent;
+  tangentAt(data, out, basket.positions, 3 * before, 3 * here!, 3 * after, normals, 3 * here!);
+}
+
+/** Puts the tip `over` mm beyond the stake's last node, straight on from the one before. */
+function stand(path: Crossings, tip: number, last: number, before: number, over: number): void {
   const { data } = path;
   const [t, l] = [tip * stride, last * stride];
   const b = before >= 0 && before < path.count ? before * stride : l;
   const x = data[l]! - data[b]!;
   const y = data[l + 1]! - data[b + 1]!;
   const z = data[l + 2]! - data[b + 2]!;
-  const size = Math.sqrt(x * x + y * y + z * z);
-  const on = size > 0 ? (overTop * pitch) / size : 0;
+  const size = Math.hypot(x, y, z);
+  const on = size > 0 ? over / size : 0;
   data[t] = data[l]! + on * x;
   data[t + 1] = data[l + 1]! + on * y;
   data[t + 2] = data[l + 2]! + on * z;
@@ -148,49 +198,4 @@ function turn({ data, count }: Crossings): void {
     const after = at + 1 < count ? here + stride : here;
     tangentAt(data, here + field.tangent, data, before, here, after, data, here + field.normal);
   }
-}
-
-/**
- * Moves a crossing of the base to its side of the stake it crosses: stakes of the two parts lie
- * over and under in turn, like the squares of a chessboard.
- */
-function interlace(
-  path: Crossings,
-  at: number,
-  net: Net,
-  crossed: Int16Array,
-  node: number,
-  index: number,
-): void {
-  const stake = net.stakes[index]!;
-  const otherIndex = crossed[2 * node] === index ? crossed[2 * node + 1]! : crossed[2 * node]!;
-  const other = net.stakes[otherIndex];
-  if (other === undefined) return;
-  const isUnder = (stake.index + other.index) % 2 === (isLengthwise(stake) ? 0 : 1);
-  // the normal points down, out of the base
-  const off = ((isUnder ? 1 : -1) * other.strand.thickness) / 2;
-  const here = at * stride;
-  const { data } = path;
-  for (let axis = 0; axis < 3; axis += 1)
-    data[here + axis]! += off * data[here + field.normal + axis]!;
-  const nearest = Math.min(
-    gap(data, here - stride, here, at > 0),
-    gap(data, here, here + stride, at + 1 < path.count),
-  );
-  data[here + field.bearing] = Math.min(other.strand.width / 2, 0.38 * nearest);
-  path.bears[at] = 1;
-}
-
-function isLengthwise(stake: Stake): boolean {
-  return stake.part === 'lengthwise';
-}
-
-/** Distance between two places, or no limit where `exists` is false. */
-function gap(data: Float64Array, one: number, other: number, exists: boolean): number {
-  if (!exists) return Number.POSITIVE_INFINITY;
-  return Math.hypot(
-    data[other]! - data[one]!,
-    data[other + 1]! - data[one + 1]!,
-    data[other + 2]! - data[one + 2]!,
-  );
 }

@@ -20,10 +20,14 @@ export interface StrandMesh {
 
 /** One strand to draw. */
 export interface Strand {
+  /** What it is called where strands are told apart, such as 'lengthwise stake 3'. */
+  readonly name: string;
   readonly path: Crossings;
   readonly section: Section;
   /** Thickness through the wall, mm. */
   readonly thickness: number;
+  /** Share of the thickness that is left at each place, where the strand is thinned. */
+  readonly thinned?: Float64Array;
   readonly colour: Colour;
   /** Picks its variation of tone. */
   readonly seed: number;

@@ -18,6 +18,7 @@ export class Sweep {
   // the strand being added
   #section!: Section;
   #thickness = 0;
+  #thinned: Float64Array | undefined;
   #colour: Colour = [0, 0, 0];
   #seed = 0;
   // width direction of the section before, kept where the next has none
@@ -35,9 +36,10 @@ export class Sweep {
     };
   }
 
-  add({ path, section, thickness, colour, seed, between, closed }: Strand): void {
+  add({ path, section, thickness, thinned, colour, seed, between, closed }: Strand): void {
     this.#section = section;
     this.#thickness = thickness;
+    this.#thinned = thinned;
     this.#colour = colour;
     this.#seed = seed;
     const first = this.#vertex;
@@ -118,7 +120,8 @@ export class Sweep {
       const dx = slope * (bx - ax) + da * data[a + 3]! + db * data[b + 3]!;
       const dy = slope * (by - ay) + da * data[a + 4]! + db * data[b + 4]!;
       const dz = slope * (bz - az) + da * data[a + 5]! + db * data[b + 5]!;
-      const up = size > 0 ? (bow * 4 * t * s) / Math.sqrt(dx * dx + dy * dy + dz * dz || 1) : 0;
+      const swing = (t - s) * (t - s);
+      const up = (bow * (1 - swing * swing)) / Math.sqrt(dx * dx + dy * dy + dz * dz || 1);
       this.#ring(
         ha * ax + hb * bx + ga * data[a + 3]! + gb * data[b + 3]! + up * (ny * dz - nz * dy),
         ha * ay + hb * by + ga * data[a + 4]! + gb * data[b + 4]! + up * (nz * dx - nx * dz),
@@ -185,13 +188,14 @@ export class Sweep {
     const { positions, normals, strand: strands, colour } = this.mesh;
     const { points, normals: turned, shade } = this.#section;
     const light = tone(this.#seed + strand, place / 3);
+    const thickness = this.#thickness * this.#share(place);
     const red = this.#colour[0] * light;
     const green = this.#colour[1] * light;
     const blue = this.#colour[2] * light;
     let vertex = this.#vertex;
     for (let side = 0; side < shade.length; side += 1, vertex += 1) {
       const u = points[2 * side]! * width;
-      const v = points[2 * side + 1]! * this.#thickness;
+      const v = points[2 * side + 1]! * thickness;
       const nu = turned[2 * side]!;
       const nv = turned[2 * side + 1]!;
       const at = 3 * vertex;
@@ -207,6 +211,14 @@ export class Sweep {
       strands[vertex] = strand;
     }
     this.#vertex = vertex;
+  }
+
+  /** Share of the thickness at `place`, a part of the way to the next one included. */
+  #share(place: number): number {
+    if (!this.#thinned) return 1;
+    const here = Math.floor(place);
+    const own = this.#thinned[here]!;
+    return own + (place - here) * ((this.#thinned[here + 1] ?? own) - own);
   }
 
   /** Closes an end of the strand at the ring that begins at vertex `ring`. */

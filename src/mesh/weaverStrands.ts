@@ -9,6 +9,9 @@ import type { Net } from '../model/net/net.ts';
 import { strandColour } from '../plan/dyes.ts';
 import type { Crossings } from './crossings.ts';
 import { crossings, field, stride } from './crossings.ts';
+import type { FirstRows } from './firstRows.ts';
+import { firstRows } from './firstRows.ts';
+import { stakeRoom } from './room.ts';
 import { sectionOf } from './section.ts';
 import type { Strand } from './strandMesh.ts';
 import { tangentAt } from './surface.ts';
@@ -18,6 +21,16 @@ import { weaverIsOutside } from './weave.ts';
 const many = 5000;
 
 type Band = Basket['plan']['bands'][number];
+
+/** What every weaver is laid on. */
+interface Ground {
+  readonly net: Net;
+  readonly positions: Float64Array;
+  readonly normals: Float64Array;
+  /** Widest that a stake is drawn at each node, mm. */
+  readonly room: Float64Array;
+  readonly lift: FirstRows;
+}
 
 /** Rows `first` … `last` of one band. */
 interface Stretch {
@@ -31,8 +44,10 @@ export function weaverStrands(basket: Basket, normals: Float64Array): Strand[] {
   const { net, positions } = basket;
   if (net.ends.length < 3) return [];
   const between = net.ends.length * (net.rows.length - 1) > many ? 1 : 2;
+  const ground = { net, positions, normals, room: stakeRoom(basket), lift: firstRows(basket) };
   return stretches(basket).flatMap((stretch) => {
-    const look = (path: Crossings, closed: boolean): Strand => ({
+    const look = (name: string, path: Crossings, closed: boolean): Strand => ({
+      name,
       path,
       closed,
       between,
@@ -42,13 +57,16 @@ export function weaverStrands(basket: Basket, normals: Float64Array): Strand[] {
       seed: 4000,
     });
     if (stretch.band.weave === 'continuous') {
-      return [look(spiral(net, positions, normals, stretch), false)];
+      const name = `weaver of rows ${stretch.first} to ${stretch.last}`;
+      return [look(name, spiral(ground, stretch), false)];
     }
     const strands: Strand[] = [];
     for (let row = stretch.first; row <= stretch.last; row += 1) {
-      strands.push(look(round(net, positions, normals, row, stretch.band, 1), true));
+      strands.push(look(`weaver of row ${row}`, round(ground, row, stretch.band, 1), true));
       if (stretch.band.weave === 'twined') {
-        strands.push(look(round(net, positions, normals, row, stretch.band, -1), true));
+        strands.push(
+          look(`second weaver of row ${row}`, round(ground, row, stretch.band, -1), true),
+        );
       }
     }
     return strands;
@@ -73,25 +91,19 @@ function stretches({ net, plan }: Basket): Stretch[] {
 }
 
 /** One closed row. `side` −1 is the second strand of a twined pair, which goes the other way. */
-function round(
-  net: Net,
-  positions: Float64Array,
-  normals: Float64Array,
-  row: number,
-  band: Band,
-  side: 1 | -1,
-): Crossings {
-  const ends = net.ends.length;
+function round(ground: Ground, row: number, band: Band, side: 1 | -1): Crossings {
+  const ends = ground.net.ends.length;
+  const { rise, share } = ground.lift(row);
   const path = crossings(ends);
-  const bow = band.weave === 'twined' ? band.weaver.thickness / 2 : 0;
+  const bow = band.weave === 'twined' ? 0.56 * band.weaver.thickness : 0;
   for (let end = 0; end < ends; end += 1) {
     const sign = side * (weaverIsOutside(band.weave, row, end, ends) ? 1 : -1);
-    place(path, end, net, positions, normals, row, end, 0);
-    path.data[end * stride + field.width] = band.weaver.width;
+    place(path, end, ground, row, end, rise);
+    path.data[end * stride + field.width] = share * band.weaver.width;
     path.data[end * stride + field.bow] = -sign * bow;
     path.strand[end] = row;
   }
-  finish(path, net, band, side, true);
+  finish(path, ground, band, side, true);
   return path;
 }
 
@@ -100,13 +112,8 @@ function round(
  * over its last, kept between the stretch's lower and upper edge: so it begins and ends at half its
  * width, as a tapered weaver does, and both edges stay level.
  */
-function spiral(
-  net: Net,
-  positions: Float64Array,
-  normals: Float64Array,
-  { band, first, last }: Stretch,
-): Crossings {
-  const ends = net.ends.length;
+function spiral(ground: Ground, { band, first, last }: Stretch): Crossings {
+  const ends = ground.net.ends.length;
   const count = (last - first + 1) * ends + 1;
   const path = crossings(count);
   for (let at = 0; at < count; at += 1) {
@@ -116,11 +123,13 @@ function spiral(
     const low = Math.max(first - 0.5, row + rise - 0.5);
     const full = Math.min(last + 0.5, row + rise + 0.5);
     const high = at === 0 || isLast ? low + 0.4 * (full - low) : full;
-    place(path, at, net, positions, normals, row, at % ends, (low + high) / 2 - row);
-    path.data[at * stride + field.width] = band.weaver.width * (high - low);
+    const middle = (low + high) / 2;
+    const { rise: up, share } = ground.lift(middle);
+    place(path, at, ground, row, at % ends, middle - row + up);
+    path.data[at * stride + field.width] = share * band.weaver.width * (high - low);
     path.strand[at] = row;
   }
-  finish(path, net, band, 1, false);
+  finish(path, ground, band, 1, false);
   return path;
 }
 
@@ -131,9 +140,7 @@ function spiral(
 function place(
   path: Crossings,
   at: number,
-  net: Net,
-  positions: Float64Array,
-  normals: Float64Array,
+  { net, positions, normals }: Ground,
   row: number,
   end: number,
   rise: number,
@@ -147,16 +154,29 @@ function place(
   const from = upward || under < 0 ? here : under;
   const to = upward ? above : here;
   const out = at * stride;
+  // what lies a part of a row away faces a part of the way to that row's normal
+  const isUp = from === here;
+  let other = here;
+  if (isUp && rise >= 0) other = to;
+  if (!isUp && rise < 0) other = from;
+  const share = Math.min(1, Math.abs(rise));
+  let size = 0;
   for (let axis = 0; axis < 3; axis += 1) {
     const step = positions[to + axis]! - positions[from + axis]!;
     path.data[out + axis] = positions[here + axis]! + rise * step;
-    path.data[out + field.normal + axis] = normals[here + axis]!;
+    const normal = (1 - share) * normals[here + axis]! + share * normals[other + axis]!;
+    path.data[out + field.normal + axis] = normal;
+    size += normal * normal;
   }
+  size = Math.sqrt(size) || 1;
+  for (let axis = field.normal; axis < field.normal + 3; axis += 1) path.data[out + axis]! /= size;
 }
 
 /** Fills in tangents and bearings, and moves each place to its side of the stake. */
-function finish(path: Crossings, net: Net, band: Band, side: 1 | -1, closed: boolean): void {
+function finish(path: Crossings, ground: Ground, band: Band, side: 1 | -1, closed: boolean): void {
   const { data, count } = path;
+  const { net, room } = ground;
+  const { thickness } = band.weaver;
   const ends = net.ends.length;
   const tangents = new Float64Array(3 * count);
   for (let at = 0; at < count; at += 1) {
@@ -170,7 +190,10 @@ function finish(path: Crossings, net: Net, band: Band, side: 1 | -1, closed: boo
       before === here ? Number.POSITIVE_INFINITY : distance(data, before, here),
       after === here ? Number.POSITIVE_INFINITY : distance(data, here, after),
     );
-    data[here + field.bearing] = Math.min(end.width / 2, 0.38 * nearest);
+    const width = Math.min(end.width, room[end.nodes[path.strand[at]!]!]!);
+    // it lies on a little past the stake's edge, so that it bends clear of it
+    const past = Math.max(0, Math.min(0.35 * thickness, 0.2 * (nearest - width)));
+    data[here + field.bearing] = Math.min(width / 2 + past, 0.47 * nearest);
     path.bears[at] = 1;
   }
   for (let at = 0; at < count; at += 1) {
@@ -181,12 +204,52 @@ function finish(path: Crossings, net: Net, band: Band, side: 1 | -1, closed: boo
     // the last place of a spiral is end 0 of the row to come
     const turn = !closed && at === count - 1 ? row + 1 : row;
     const sign = side * (weaverIsOutside(band.weave, turn, at % ends, ends) ? 1 : -1);
-    const off = (sign * (stake + band.weaver.thickness)) / 2;
+    const clear = standOff(ground, row, at % ends, tangents, 3 * at, sign, data, here);
+    const off = sign * ((stake + thickness) / 2 + clear);
     for (let axis = 0; axis < 3; axis += 1) {
       data[here + axis]! += off * data[here + field.normal + axis]!;
       data[here + field.tangent + axis] = tangents[3 * at + axis]!;
     }
   }
+}
+
+/**
+ * How much farther off a weaver lies, mm, because the stake turns and bends under it: along the weaver,
+ * where rows climb and cross the stake at a slant, and along the stake, over the weaver's width.
+ *
+ * @param sign 1 outside, −1 inside
+ */
+function standOff(
+  { net, positions, normals }: Ground,
+  row: number,
+  end: number,
+  tangents: Float64Array,
+  at: number,
+  sign: number,
+  data: Float64Array,
+  here: number,
+): number {
+  const { nodes } = net.ends[end]!;
+  const high = 3 * nodes[Math.min(nodes.length - 1, row + 1)]!;
+  const low = 3 * nodes[row - 1]!;
+  const x = positions[high]! - positions[low]!;
+  const y = positions[high + 1]! - positions[low + 1]!;
+  const z = positions[high + 2]! - positions[low + 2]!;
+  const squared = x * x + y * y + z * z;
+  if (!(squared > 1e-9)) return 0;
+  const size = Math.sqrt(squared);
+  const nx = (normals[high]! - normals[low]!) / size;
+  const ny = (normals[high + 1]! - normals[low + 1]!) / size;
+  const nz = (normals[high + 2]! - normals[low + 2]!) / size;
+  const [tx, ty, tz] = [tangents[at]!, tangents[at + 1]!, tangents[at + 2]!];
+  const slant = (tx * x + ty * y + tz * z) / size;
+  const bend = -(nx * x + ny * y + nz * z) / size;
+  const twist = -(nx * tx + ny * ty + nz * tz);
+  const half = data[here + field.bearing]!;
+  const wide = data[here + field.width]! / 2;
+  const along = half * half * slant * (twist - (slant * bend) / 2);
+  const across = (wide * wide * bend) / 2;
+  return Math.max(0, sign * along) + Math.min(1.5, Math.max(0, sign * across));
 }
 
 function distance(data: Float64Array, one: number, other: number): number {

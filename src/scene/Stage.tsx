@@ -1,9 +1,15 @@
 import { useMemo, useState } from 'react';
 import type { BasketMesh } from '../mesh/basketMesh.ts';
+import type { RowTints } from '../mesh/rowTints.ts';
+import { tinted } from '../mesh/rowTints.ts';
 import type { Basket } from '../model/basket.ts';
 import { Eye } from './Eye.tsx';
 import { extent } from './frameBasket.ts';
 import { PointedWall } from './PointedWall.tsx';
+import type { ReadingWords } from './Readings.tsx';
+import { Readings } from './Readings.tsx';
+import type { TakePicture } from './Snapshot.tsx';
+import { Snapshot } from './Snapshot.tsx';
 import { StageCanvas } from './StageCanvas.tsx';
 import { StrandSet } from './StrandSet.tsx';
 import { stageColours } from './stageColours.ts';
@@ -26,15 +32,29 @@ interface Props {
   readonly viewNonce?: number;
   /** What a person who cannot see the picture is told; by default the size in cm. */
   readonly label?: string;
+  /** Dimensions beside the basket; left out, there are none. */
+  readonly readings?: ReadingWords | null;
+  /** Colours of the rows in place of the strands' own. */
+  readonly tints?: RowTints | null;
+  /** Is given the way to take a picture of the stage. */
+  readonly onPicture?: (take: TakePicture | null) => void;
 }
 
 /** The settled basket on a table, to be turned by hand. Scene units: centimetres, y up. */
 export function Stage(props: Props) {
   const { basket, mesh, row, onRow, view, onView, theme, viewNonce = 0 } = props;
+  const { readings = null, tints = null, onPicture } = props;
   const [homeComings, setHomeComings] = useState(0);
   const colours = stageColours[theme];
-  const size = useMemo(() => (basket ? extent(basket) : null), [basket]);
+  const size = useMemo(
+    () => (basket ? extent(basket, mesh?.fittings.positions) : null),
+    [basket, mesh],
+  );
   const reach = useReach(size);
+  const weavers = useMemo(
+    () => (mesh && tints ? tinted(mesh.weavers, tints) : mesh?.weavers),
+    [mesh, tints],
+  );
   return (
     <StageCanvas
       theme={theme}
@@ -47,14 +67,25 @@ export function Stage(props: Props) {
         onView('quarter');
       }}
     >
-      {basket && mesh && size && (
+      {basket && mesh && weavers && size && (
         <>
           <StrandSet mesh={mesh.stakes} picked={null} accent={colours.accent} />
-          <StrandSet mesh={mesh.weavers} picked={row} accent={colours.accent} />
+          <StrandSet mesh={weavers} picked={row} accent={colours.accent} />
+          <StrandSet mesh={mesh.fittings} picked={null} accent={colours.accent} />
+          {readings && (
+            <Readings
+              basket={basket}
+              row={row}
+              words={readings}
+              ink={colours.ink}
+              accent={colours.accent}
+            />
+          )}
           <PointedWall basket={basket} onRow={onRow} />
           <Eye extent={size} view={view} nonce={viewNonce + homeComings} />
         </>
       )}
+      {onPicture && <Snapshot onReady={onPicture} />}
     </StageCanvas>
   );
 }

@@ -21,8 +21,19 @@ export interface Lens {
 /** Air left round the basket, as a share of the distance. */
 const margin = 1.16;
 
-/** How far the basket reaches. */
-export function extent({ positions }: Pick<Basket, 'positions'>): Extent {
+/** Of the finish every so many numbers' place is enough to frame it; a multiple of 3. */
+const thinning = 48;
+
+/** How far the basket reaches, with the places of its finish where it has one (x, y, z, …, mm). */
+export function extent(
+  { positions: nodes }: Pick<Basket, 'positions'>,
+  finish: Float32Array = new Float32Array(),
+): Extent {
+  const positions = new Float64Array(nodes.length + 3 * Math.ceil(finish.length / thinning));
+  positions.set(nodes);
+  for (let at = 0; at < finish.length; at += thinning) {
+    positions.set(finish.subarray(at, at + 3), nodes.length + (3 * at) / thinning);
+  }
   const [x, y, z] = [0, 1, 2].map((axis) => span(positions, axis)) as [Span, Span, Span];
   return {
     middle: [x.middle, z.middle, -y.middle],

@@ -13,6 +13,8 @@ export interface StageColours {
   readonly shade: number;
   /** The row pointed at. */
   readonly accent: string;
+  /** Dimension lines. */
+  readonly ink: string;
 }
 
 export const stageColours: Readonly<Record<StageTheme, StageColours>> = {
@@ -26,6 +28,7 @@ export const stageColours: Readonly<Record<StageTheme, StageColours>> = {
     fill: 0.7,
     shade: 0.42,
     accent: '#1e6a86',
+    ink: '#3a2f22',
   },
   dark: {
     background: '#211e1a',
@@ -37,5 +40,6 @@ export const stageColours: Readonly<Record<StageTheme, StageColours>> = {
     fill: 0.5,
     shade: 0.55,
     accent: '#58b6d2',
+    ink: '#f1e9db',
   },
 };

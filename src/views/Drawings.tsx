@@ -6,6 +6,8 @@ import type { Basket } from '../model/basket.ts';
 interface Props {
   readonly basket: Basket | null;
   readonly row: number | null;
+  /** True where a person asked for the drawings, false where there is nothing else to show. */
+  readonly isChosen?: boolean;
 }
 
 const drawn = [
@@ -13,18 +15,20 @@ const drawn = [
   { view: 'end', title: 'End view' },
 ] as const;
 
-/** Side and end view as line drawings, for a browser without WebGL. */
-export function Drawings({ basket, row }: Props) {
+/** Side and end view as line drawings: asked for, or for a browser without WebGL. */
+export function Drawings({ basket, row, isChosen = false }: Props) {
   const outlines = useMemo(
     () => basket && { side: outline(basket, 'side'), end: outline(basket, 'end') },
     [basket],
   );
   return (
     <div className="drawings">
-      <p className="soft">
-        The basket cannot be shown in three dimensions here (that takes WebGL), so it is drawn in
-        outline. All else works as it should.
-      </p>
+      {!isChosen && (
+        <p className="soft">
+          The basket cannot be shown in three dimensions here (that takes WebGL), so it is drawn in
+          outline. All else works as it should.
+        </p>
+      )}
       {basket && outlines && (
         <div className="drawings-pair">
           {drawn.map(({ view, title }) => (

@@ -1,7 +1,7 @@
 import { expect } from 'vitest';
 import type { StrandMesh } from '../../src/mesh/strandMesh.ts';
 
-type Point = readonly [number, number, number];
+export type Point = readonly [number, number, number];
 
 /**
  * Holds a mesh to what every mesh must be: numbers, indices inside, unit normals, a strand and a
@@ -66,7 +66,7 @@ function plus(one: Point, other: Point): Point {
   return [one[0] + other[0], one[1] + other[1], one[2] + other[2]];
 }
 
-function cross(one: Point, other: Point): Point {
+export function cross(one: Point, other: Point): Point {
   return [
     one[1] * other[2] - one[2] * other[1],
     one[2] * other[0] - one[0] * other[2],

@@ -1,10 +1,10 @@
 import { useCallback, useRef, useState } from 'react';
+import type { TakePicture } from '../Snapshot.tsx';
 import type { StageTheme, StageView } from '../stageView.ts';
 import { useReach } from '../useReach.ts';
 import type { ShownSide } from './ComparedStage.tsx';
 import { ComparedStage } from './ComparedStage.tsx';
 import { newGaze } from './gaze.ts';
-import type { TakePicture } from './Snapshot.tsx';
 import type { SideName } from './sideLook.ts';
 import { useFraming } from './useFraming.ts';
 import '../stage.css';

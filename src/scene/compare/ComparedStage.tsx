@@ -5,6 +5,8 @@ import type { Basket } from '../../model/basket.ts';
 import { Eye } from '../Eye.tsx';
 import type { Extent } from '../frameBasket.ts';
 import { PointedWall } from '../PointedWall.tsx';
+import type { TakePicture } from '../Snapshot.tsx';
+import { Snapshot } from '../Snapshot.tsx';
 import { StageCanvas } from '../StageCanvas.tsx';
 import { StrandSet } from '../StrandSet.tsx';
 import { stageColours } from '../stageColours.ts';
@@ -12,8 +14,6 @@ import type { StageTheme, StageView } from '../stageView.ts';
 import type { Gaze } from './gaze.ts';
 import { LinkedGaze } from './LinkedGaze.tsx';
 import { MarkLines, OutlineLines } from './SideLines.tsx';
-import type { TakePicture } from './Snapshot.tsx';
-import { Snapshot } from './Snapshot.tsx';
 import type { SideName } from './sideLook.ts';
 import { sideLook } from './sideLook.ts';
 
@@ -61,6 +61,7 @@ export const ComparedStage = memo(function ComparedStage(props: Props) {
         <>
           <StrandSet mesh={solid.mesh.stakes} picked={null} accent={colours.accent} />
           <StrandSet mesh={solid.mesh.weavers} picked={row} accent={looks[solid.side].colour} />
+          <StrandSet mesh={solid.mesh.fittings} picked={null} accent={colours.accent} />
           <MarkLines basket={solid.basket} look={looks[solid.side]} />
           <PointedWall basket={solid.basket} onRow={onRow} />
         </>

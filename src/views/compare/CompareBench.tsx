@@ -9,7 +9,7 @@ import type { Side } from '../../keep/compareStudio.ts';
 import { blend } from '../../model/compare/blend.ts';
 import { girthLine } from '../../model/girth/girthLine.ts';
 import { PlanPanel } from '../../panel/PlanPanel.tsx';
-import type { TakePicture } from '../../scene/compare/Snapshot.tsx';
+import type { TakePicture } from '../../scene/Snapshot.tsx';
 import { Room } from '../Room.tsx';
 import { Tabs } from '../Tabs.tsx';
 import { useMedia } from '../useMedia.ts';

@@ -1,6 +1,6 @@
 import { useCallback, useRef, useState } from 'react';
 import { presentComparison, presentSide, useComparison, useSide } from '../../keep/compareHere.ts';
-import type { TakePicture } from '../../scene/compare/Snapshot.tsx';
+import type { TakePicture } from '../../scene/Snapshot.tsx';
 import { FileDrop } from '../FileDrop.tsx';
 import { openFile } from '../openFile.ts';
 import { ProblemBanner } from '../ProblemBanner.tsx';

@@ -1,6 +1,6 @@
 /** The comparison as files: a table, a printed page, a picture. */
 import { compareCsv } from '../../export/compareCsv.ts';
-import type { TakePicture } from '../../scene/compare/Snapshot.tsx';
+import type { TakePicture } from '../../scene/Snapshot.tsx';
 import { download, fileStem } from '../save.ts';
 import { posterPicture } from './posterPicture.ts';
 import type { Reading } from './useReading.ts';

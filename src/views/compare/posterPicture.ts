@@ -3,7 +3,7 @@ import { comparePoster } from '../../export/pdf/compare/comparePoster.ts';
 import { dayText } from '../../export/pdf/page/day.ts';
 import type { LineMark, Mark, TextMark } from '../../export/pdf/page/mark.ts';
 import type { Ruler } from '../../export/pdf/page/ruler.ts';
-import type { TakePicture } from '../../scene/compare/Snapshot.tsx';
+import type { TakePicture } from '../../scene/Snapshot.tsx';
 import { sheetFamily } from '../print/sheetFonts.ts';
 import type { Reading } from './useReading.ts';
 

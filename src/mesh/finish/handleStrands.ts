@@ -1,0 +1,123 @@
+/** The handle: ears and a swinging bow, or a fixed bow with its legs in the wall; and its wrap. */
+import type { Basket } from '../../model/basket.ts';
+import type { Strand as Stock } from '../../model/net/net.ts';
+import { strandColour } from '../../plan/dyes.ts';
+import type { Plan } from '../../plan/schema.ts';
+import type { Strand } from '../strandMesh.ts';
+import { archPlaces } from './arch.ts';
+import type { Swing } from './ear.ts';
+import { earStrand, earWidth } from './ear.ts';
+import type { RimLine } from './rimLine.ts';
+import { crossingOf } from './rimLine.ts';
+import type { RimSizes } from './rimStrands.ts';
+import type { Place } from './strandAlong.ts';
+import { strandAlong } from './strandAlong.ts';
+import type { Vector } from './vector.ts';
+import { plus, unit } from './vector.ts';
+import { wrapStrand } from './wrap.ts';
+
+type Handle = Exclude<Plan['handle'], { readonly kind: 'none' }>;
+
+/** Where a handle meets the rim, and how far its legs reach to either side, in ends. */
+export interface HandleFeet {
+  readonly ends: readonly [number, number];
+  readonly reach: number;
+}
+
+/** Feet of the plan's handle: in the middle of the two sides that it spans, or null for no handle. */
+export function handleFeet({ plan }: Basket, line: RimLine): HandleFeet | null {
+  const { handle } = plan;
+  if (handle.kind === 'none') return null;
+  const axis = handle.kind === 'fixed' && handle.across === 'length' ? 'x' : 'y';
+  const legs =
+    handle.kind === 'swing' ? (handle.ear.spread + earWidth(handle)) / 2 : handle.bow.width / 2;
+  return {
+    ends: [crossingOf(line, axis, -1), crossingOf(line, axis, 1)],
+    reach: (legs * line.ends) / line.length,
+  };
+}
+
+/** All strands of the handle. */
+export function handleStrands(
+  basket: Basket,
+  line: RimLine,
+  sizes: RimSizes,
+  feet: HandleFeet,
+): Strand[] {
+  const { handle } = basket.plan;
+  if (handle.kind === 'none') return [];
+  const stock: Stock = { section: 'flat', ...handle.bow };
+  const folded = basket.plan.base.stake.thickness;
+  const [near, far] = feet.ends.map((end) =>
+    handle.kind === 'swing'
+      ? hook(line, sizes, handle, folded, end)
+      : leg(line, sizes, handle, folded, end),
+  ) as [Foot, Foot];
+  const rim = feet.ends.reduce((sum, end) => sum + line.place(end).at[2] / 2, 0);
+  const rise = rim + handle.rise - (near.from[2] + far.from[2]) / 2;
+  const arch = archPlaces(near.from, far.from, Math.max(10, rise));
+  const places: Place[] = [...near.places, ...arch, ...far.places.toReversed()];
+  const colour = strandColour('honey');
+  const bow = strandAlong(places, { name: 'handle bow', stock, colour, seed: 90 });
+  const wrap = wrapStrand(arch.slice(1, -1), handle.bow, handle.wrap.width);
+  if (handle.kind !== 'swing') return [bow, wrap];
+  const ears = feet.ends.map((end, side) =>
+    earStrand(`ear ${side + 1}`, line, sizes, handle, folded, end),
+  );
+  return [...ears, bow, wrap];
+}
+
+/** What of the bow lies before its arch: from the tip on, and where the arch begins. */
+interface Foot {
+  readonly places: readonly Place[];
+  readonly from: Vector;
+}
+
+/** The end of a swinging bow: through its ear from the outside and up on the inside. */
+function hook(line: RimLine, sizes: RimSizes, handle: Swing, folded: number, end: number): Foot {
+  const { at, out, up } = line.place(end);
+  const level = unit([out[0], out[1], 0]);
+  const { thickness, width } = handle.bow;
+  // narrowed to fit under the round of the ear
+  const opening = (handle.ear.spread - earWidth(handle)) / 2;
+  const wide = Math.min(1, (1.4 * opening) / width);
+  const headroom = Math.sqrt(opening ** 2 - ((wide * width) / 2) ** 2);
+  const high = sizes.top + 3 + headroom - thickness / 2 - 0.6;
+  const hole = plus(plus(at, out, -(line.half + folded / 2)), up, high);
+  // the face looks away from the middle of the bow all the way: outward on the leg, down under the ear
+  const place = (outward: number, rise: number, faceOut: number, faceUp: number): Place => ({
+    at: plus(plus(hole, level, outward), [0, 0, rise]),
+    face: unit([level[0] * faceOut, level[1] * faceOut, faceUp]),
+    wide,
+  });
+  return {
+    places: [
+      place(11, 26, -1, 0),
+      place(11, 9, -1, 0),
+      place(8, 2.5, -0.7, -0.7),
+      place(0, 0, 0, -1),
+      place(-7, 2.5, 0.7, -0.7),
+    ],
+    from: plus(plus(hole, level, -10), [0, 0, 10]),
+  };
+}
+
+/** The leg of a fixed bow: thinned, down the inside of the wall behind the inside hoop to the base. */
+function leg(line: RimLine, sizes: RimSizes, { bow }: Handle, folded: number, end: number): Foot {
+  const thin = Math.min(1, folded / bow.thickness);
+  const inward = line.widest + folded / 2;
+  const below = [0.97, 0.8, 0.6, 0.4, 0.2].map((share): Place => {
+    const { at, out } = line.under(end, share * line.wall);
+    return { at: plus(at, out, -inward), face: out, thick: thin, wide: 0.9 };
+  });
+  const { at, out, up } = line.place(end);
+  const over = (high: number): Place => ({
+    at: plus(plus(at, out, -inward), up, high),
+    face: out,
+    thick: thin,
+  });
+  return {
+    places: [...below, over(sizes.hoopBottom), over(sizes.top)],
+    from: over(sizes.top + 6).at,
+  };
+}

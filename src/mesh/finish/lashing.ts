@@ -1,0 +1,40 @@
+import type { Strand as Stock } from '../../model/net/net.ts';
+import { strandColour } from '../../plan/dyes.ts';
+import type { Strand } from '../strandMesh.ts';
+import type { RimLine } from './rimLine.ts';
+import type { RimSizes } from './rimStrands.ts';
+import type { Place } from './strandAlong.ts';
+import { strandAlong } from './strandAlong.ts';
+import { plus, scaled, unit } from './vector.ts';
+
+/**
+ * The lashing: in each gap once round the rim, through the wall under the hoops, and on to the next gap
+ * down the outside.
+ */
+export function lashing(line: RimLine, sizes: RimSizes, stock: Stock): Strand {
+  const thick = stock.thickness / 2;
+  const [outside, inside] = [sizes.outside + thick, sizes.inside + thick];
+  const [top, low] = [sizes.top + thick, sizes.hoopBottom - thick];
+  const places: Place[] = [];
+  const turn = (end: number, out: number, up: number, faceOut: number, faceUp: number) => {
+    const place = line.place(end);
+    const face = unit(plus(scaled(place.out, faceOut), place.up, faceUp));
+    places.push({ at: plus(plus(place.at, place.out, out), place.up, up), face });
+  };
+  for (let gap = 0; gap < line.ends; gap += 1) {
+    const [here, next] = [gap + 0.5, gap + 1.5];
+    turn(here, -inside, low + 2, -1, 0);
+    turn(here, -inside, sizes.hoopTop - 1, -1, 0);
+    turn(here, -0.7 * inside, top - 0.4, -0.7, 1);
+    turn(here, 0, top, 0, 1);
+    turn(here, 0.7 * outside, top - 0.4, 0.7, 1);
+    for (const share of [0, 0.25, 0.5, 0.75, 1]) {
+      const up = sizes.hoopTop - 1 + share * (sizes.hoopBottom + 2 - sizes.hoopTop);
+      turn(here + 0.06 + 0.88 * share, outside, up, 1, 0);
+    }
+    turn(next, 0.5 * outside, low - 0.6, 0.6, -1);
+    turn(next, -0.5 * inside, low - 0.6, -0.6, -1);
+  }
+  const colour = strandColour('bleached');
+  return strandAlong(places, { name: 'lashing', stock, colour, seed: 80, between: 0 });
+}

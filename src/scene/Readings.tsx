@@ -1,0 +1,122 @@
+import { Html, Line } from '@react-three/drei';
+import { useMemo } from 'react';
+import { tapeRing } from '../mesh/tapeRing.ts';
+import type { Basket } from '../model/basket.ts';
+import { centimetres } from './toThree.ts';
+
+/** What is written beside the lines; null where there is nothing to say. */
+export interface ReadingWords {
+  readonly height: string;
+  readonly length: string;
+  readonly width: string;
+  readonly clearance: string | null;
+  /** At the row pointed at. */
+  readonly tape: string | null;
+}
+
+interface Props {
+  readonly basket: Basket;
+  readonly row: number | null;
+  readonly words: ReadingWords;
+  readonly ink: string;
+  readonly accent: string;
+}
+
+type Place = readonly [number, number, number];
+
+/** Distance of a dimension line from the basket, mm. */
+const away = 16;
+
+/** Height, length and width of the basket, clearance under it, and the tape round the row pointed at. */
+export function Readings({ basket, row, words, ink, accent }: Props) {
+  const { rows, summary } = basket;
+  const x = Math.max(...rows.map(({ length }) => length)) / 2;
+  const y = Math.max(...rows.map(({ width }) => width)) / 2;
+  const edge = summary.baseWidth / 2;
+  const ring = useMemo(() => (row === null ? null : ringOf(basket, row)), [basket, row]);
+  return (
+    <>
+      <Dimension
+        from={[x + away, -y, 0]}
+        to={[x + away, -y, summary.height]}
+        text={words.height}
+        ink={ink}
+      />
+      <Dimension from={[-x, -y - away, 0]} to={[x, -y - away, 0]} text={words.length} ink={ink} />
+      <Dimension from={[-x - away, -y, 0]} to={[-x - away, y, 0]} text={words.width} ink={ink} />
+      {words.clearance && (
+        <Dimension
+          from={[0, -edge, 0]}
+          to={[0, -edge, summary.centreClearance]}
+          text={words.clearance}
+          ink={ink}
+        />
+      )}
+      {ring && words.tape && (
+        <>
+          <Line points={ring} color={accent} lineWidth={3} depthTest />
+          <Label at={ring[Math.floor(ring.length / 8)] ?? [0, 0, 0]} text={words.tape} />
+        </>
+      )}
+    </>
+  );
+}
+
+interface DimensionProps {
+  readonly from: Place;
+  readonly to: Place;
+  readonly text: string;
+  readonly ink: string;
+}
+
+/** A line with a short stroke across each end, and its length written at its middle. mm, z up. */
+function Dimension({ from, to, text, ink }: DimensionProps) {
+  const isUpright = from[2] !== to[2];
+  const isAlongX = from[0] !== to[0];
+  const tick = 4;
+  const across = (at: Place): [Place, Place] =>
+    isUpright || !isAlongX
+      ? [move(at, -tick, 0), move(at, tick, 0)]
+      : [move(at, 0, -tick), move(at, 0, tick)];
+  const middle: Place = [(from[0] + to[0]) / 2, (from[1] + to[1]) / 2, (from[2] + to[2]) / 2];
+  const segments = [from, to, ...across(from), ...across(to)].map(upright);
+  return (
+    <>
+      <Line points={segments} segments color={ink} lineWidth={1.5} />
+      <Label at={upright(middle)} text={text} />
+    </>
+  );
+}
+
+function Label({
+  at,
+  text,
+}: {
+  readonly at: readonly [number, number, number];
+  readonly text: string;
+}) {
+  return (
+    <Html position={[...at]} center zIndexRange={[1, 0]} className="stage-reading">
+      {text}
+    </Html>
+  );
+}
+
+function ringOf(basket: Basket, row: number): [number, number, number][] {
+  const points = tapeRing(basket, row);
+  const ring: [number, number, number][] = [];
+  for (let at = 0; at + 2 < points.length; at += 3) {
+    ring.push(upright([points[at] ?? 0, points[at + 1] ?? 0, points[at + 2] ?? 0]));
+  }
+  const [first] = ring;
+  return first ? [...ring, first] : ring;
+}
+
+function move([x, y, z]: Place, alongX: number, alongY: number): Place {
+  return [x + alongX, y + alongY, z];
+}
+
+/** From millimetres, z up, to scene units, y up. */
+function upright([x, y, z]: Place): [number, number, number] {
+  return [centimetres * x, centimetres * z, -centimetres * y];
+}

@@ -1,0 +1,59 @@
+import { tintKinds } from '../../mesh/rowTints.ts';
+import type { Basket } from '../../model/basket.ts';
+import type { TakePicture } from '../../scene/Snapshot.tsx';
+import { SaveMenu } from './SaveMenu.tsx';
+import type { StageShow } from './stageShow.ts';
+import { tintTitles } from './stageShow.ts';
+
+interface Props {
+  readonly basket: Basket;
+  readonly show: StageShow;
+  readonly onShow: (show: StageShow) => void;
+  readonly isBuilding: boolean;
+  readonly onBuild: () => void;
+  readonly onPicture: TakePicture | null;
+}
+
+/** What else the stage can show, and what the basket can be saved as. */
+export function StageTools(props: Props) {
+  const { basket, show, onShow, isBuilding, onBuild, onPicture } = props;
+  return (
+    <fieldset className="stage-tools">
+      <legend className="unseen">Show on the stage</legend>
+      <button type="button" aria-pressed={isBuilding} onClick={onBuild}>
+        Row by row
+      </button>
+      <button
+        type="button"
+        aria-pressed={show.sizes}
+        onClick={() => onShow({ ...show, sizes: !show.sizes })}
+      >
+        Sizes
+      </button>
+      <button
+        type="button"
+        aria-pressed={show.outline}
+        onClick={() => onShow({ ...show, outline: !show.outline })}
+      >
+        Outline
+      </button>
+      <label>
+        <span className="unseen">Colour rows by</span>
+        <select
+          value={show.tint ?? ''}
+          onChange={({ target }) =>
+            onShow({ ...show, tint: tintKinds.find((kind) => kind === target.value) ?? null })
+          }
+        >
+          <option value="">Own colours</option>
+          {tintKinds.map((kind) => (
+            <option key={kind} value={kind}>
+              {tintTitles[kind]}
+            </option>
+          ))}
+        </select>
+      </label>
+      <SaveMenu basket={basket} onPicture={onPicture} />
+    </fieldset>
+  );
+}

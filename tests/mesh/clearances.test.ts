@@ -1,0 +1,27 @@
+/**
+ * No strand passes through another. Strands pressed on each other may share a little of their surfaces, as
+ * soaked ones do; but the middle line of one never comes inside another by more than a hair.
+ */
+import { expect, test } from 'vitest';
+import { basketStrands } from '../../src/mesh/basketStrands.ts';
+import { settleBasket } from '../../src/model/settleBasket.ts';
+import { demos } from '../../src/plan/demo/demos.ts';
+import { overlaps, piercings } from './clearances.ts';
+
+/** How far a middle line may lie inside another strand, and a surface under another surface, mm. */
+const hair = 0.2;
+const pressed = 0.7;
+
+test.each(demos)('no strand of the $title passes through another', ({ plan }) => {
+  const strands = Object.values(basketStrands(settleBasket(plan)))
+    .flat()
+    // the lashing is drawn tight through the weave, and the wrap round its bow
+    .filter(({ name }) => name !== 'lashing' && name !== 'handle wrap');
+  const pierced = piercings(strands).filter(
+    // a stake and its own tuck are one
+    ({ one, other }) => !one.endsWith(`, ${other}`) && !other.endsWith(`, ${one}`),
+  );
+  expect(pierced.filter(({ depth }) => depth > hair)).toEqual([]);
+  const [deepest] = overlaps(strands);
+  expect(deepest?.depth ?? 0).toBeLessThan(pressed);
+});
