@@ -91,6 +91,8 @@ function holdEdges(path: Crossings, stake: Stake, nodes: readonly number[], head
     // a border woven round the mat has its own places there
     if (size > 0.7 * stake.strand.width) continue;
     data[next + field.bearing] = Math.min(data[next + field.bearing]!, 0.6 * size);
+    // the stake it crosses is at its own edge here and has as little room to lie flat in
+    data[next + field.width] = Math.min(data[next + field.width]!, 2 * data[next + field.bearing]!);
     const flat = way.reduce(
       (sum, value, axis) => sum + value * data[next + field.normal + axis]!,
       0,

@@ -4,6 +4,7 @@ import { board } from './board.ts';
 import { drawnPlaces } from './drawnPlaces.ts';
 import { finishStrands } from './finish/finishStrands.ts';
 import { flatRows } from './flatRows.ts';
+import { levelledNormals, raiseToTable } from './onTable.ts';
 import { stakeStrands } from './stakeStrands.ts';
 import type { Strand } from './strandMesh.ts';
 import { nodeNormals } from './surface.ts';
@@ -29,15 +30,17 @@ export interface Stage {
 /** Stakes and weavers, going over and under each other, and the finish. */
 export function basketStrands(basket: Basket, { standing }: Stage = {}): BasketStrands {
   const { net } = basket;
-  const normals = nodeNormals(net, basket.positions);
+  const normals = levelledNormals(basket, nodeNormals(net, basket.positions));
   const drawn = { ...basket, positions: drawnPlaces(basket) };
   // a finished wall has its stakes cut level with the last row
   const over = standing ?? (net.rows.at(-1)?.pitch ?? 0) / 2;
   const stakes = stakeStrands(drawn, normals, over);
-  return {
+  const strands = {
     stakes,
     weavers: weaverStrands(drawn, normals),
     base: [...board(drawn), ...flatRows(drawn, stakes)],
     finish: standing === undefined ? finishStrands(drawn, normals, stakes) : [],
   };
+  raiseToTable(Object.values(strands).flat());
+  return strands;
 }

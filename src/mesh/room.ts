@@ -38,13 +38,11 @@ export function stakeRoom({ net, plan, positions }: Basket): Float64Array {
       if (node !== next) limit(node, next, width(apart(node, next)));
     });
   };
-  for (const { nodes, band } of net.rows) {
-    const clear = clearance(plan, band);
-    round(nodes, (distance) =>
-      clear > 0 ? Math.max(0.45 * distance, distance - clear) : share * distance,
-    );
-  }
-  for (const { nodes } of net.flatRows) round(nodes, (distance) => share * distance);
+  const beside = (clear: number) => (distance: number) =>
+    clear > 0 ? Math.max(0.45 * distance, distance - clear) : share * distance;
+  for (const { nodes, band } of net.rows) round(nodes, beside(clearance(plan, band)));
+  // rows woven flat are of the first band's weaver
+  for (const { nodes } of net.flatRows) round(nodes, beside(clearance(plan, 0)));
   const { nodes } = net.ties;
   for (let at = 0; at + 1 < nodes.length; at += 2) {
     const [a, b] = [nodes[at]!, nodes[at + 1]!];

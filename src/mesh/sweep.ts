@@ -25,6 +25,11 @@ export class Sweep {
   #ux = 1;
   #uy = 0;
   #uz = 0;
+  // middle of the section before, in the same strand
+  #px = 0;
+  #py = 0;
+  #pz = 0;
+  #isFirst = true;
 
   constructor(vertices: number, indices: number) {
     this.mesh = {
@@ -42,6 +47,7 @@ export class Sweep {
     this.#thinned = thinned;
     this.#colour = colour;
     this.#seed = seed;
+    this.#isFirst = true;
     const first = this.#vertex;
     const { data, bears, strand, count } = path;
     for (let here = 0; here < count; here += 1) {
@@ -192,6 +198,12 @@ export class Sweep {
     const red = this.#colour[0] * light;
     const green = this.#colour[1] * light;
     const blue = this.#colour[2] * light;
+    // on the inside of a sharp bend the strand gathers in place of folding through itself: no point
+    // comes to lie behind its fellow in the section before
+    const wx = px - this.#px;
+    const wy = py - this.#py;
+    const wz = pz - this.#pz;
+    const back = this.#isFirst ? 0 : 3 * shade.length;
     let vertex = this.#vertex;
     for (let side = 0; side < shade.length; side += 1, vertex += 1) {
       const u = points[2 * side]! * width;
@@ -202,6 +214,16 @@ export class Sweep {
       positions[at] = px + u * ux + v * vx;
       positions[at + 1] = py + u * uy + v * vy;
       positions[at + 2] = pz + u * uz + v * vz;
+      const last = at - back;
+      const on =
+        (positions[at]! - positions[last]!) * wx +
+        (positions[at + 1]! - positions[last + 1]!) * wy +
+        (positions[at + 2]! - positions[last + 2]!) * wz;
+      if (on < 0) {
+        positions[at] = positions[last]!;
+        positions[at + 1] = positions[last + 1]!;
+        positions[at + 2] = positions[last + 2]!;
+      }
       normals[at] = nu * ux + nv * vx;
       normals[at + 1] = nu * uy + nv * vy;
       normals[at + 2] = nu * uz + nv * vz;
@@ -211,6 +233,10 @@ export class Sweep {
       strands[vertex] = strand;
     }
     this.#vertex = vertex;
+    this.#px = px;
+    this.#py = py;
+    this.#pz = pz;
+    this.#isFirst = false;
   }
 
   /** Share of the thickness at `place`, a part of the way to the next one included. */

@@ -3,21 +3,34 @@
  * Hot loops over typed arrays: `!` says that an index is inside.
  */
 import type { Basket } from '../model/basket.ts';
+import { rowCurves } from '../model/read/rowCurve.ts';
 import { halfWall } from '../model/read/wallThickness.ts';
-import { nodeNormals } from './surface.ts';
+
+/** How far over the weavers the tape is drawn, so that it can be seen, mm. */
+const over = 0.3;
 
 /**
  * Points of a tape pulled round row `row`, x, y, z, …, mm: the outer face where it bulges, straight
  * across what is hollow.
  */
 export function tapeRing({ net, plan, positions }: Basket, row: number): Float64Array {
-  const { nodes } = net.rows[row]!;
-  const normals = nodeNormals(net, positions);
-  const off = halfWall(plan, row) + 0.4;
-  const points = Array.from(nodes, (node) =>
-    [0, 1, 2].map((d) => positions[3 * node + d]! + off * normals[3 * node + d]!),
-  ) as [number, number, number][];
-  return Float64Array.from(hullSeenFromAbove(points).flat());
+  const { points } = rowCurves(net, positions)[row - 1]!;
+  const off = halfWall(plan, row) + over;
+  const count = points.length / 3;
+  const outer = Array.from({ length: count }, (_, at): Point => {
+    const before = 3 * ((at + count - 1) % count);
+    const after = 3 * ((at + 1) % count);
+    const x = points[after]! - points[before]!;
+    const y = points[after + 1]! - points[before + 1]!;
+    const size = Math.hypot(x, y) || 1;
+    // rows run counter-clockwise: outward is to the right
+    return [
+      points[3 * at]! + (off * y) / size,
+      points[3 * at + 1]! - (off * x) / size,
+      points[3 * at + 2]!,
+    ];
+  });
+  return Float64Array.from(hullSeenFromAbove(outer).flat());
 }
 
 type Point = readonly [number, number, number];

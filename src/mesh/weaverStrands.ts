@@ -1,5 +1,5 @@
 /**
- * Weavers as strands: closed rounds, twined pairs, and a continuous weaver as one spiral that rises
+ * Weavers as strands: closed rounds, twined pairs, and a weaver that goes on as one spiral that rises
  * by a row each time round. Stakes stand in the middle of the wall and the weaver passes them on
  * either side (Peirce's straight stakes), half of both thicknesses off.
  * Hot loops over typed arrays: `!` says that an index is inside.
@@ -15,7 +15,7 @@ import { stakeRoom } from './room.ts';
 import { sectionOf } from './section.ts';
 import type { Strand } from './strandMesh.ts';
 import { tangentAt } from './surface.ts';
-import { weaverIsOutside } from './weave.ts';
+import { isSpiral, weaverIsOutside } from './weave.ts';
 
 /** Above so many crossings a gap is drawn with one section instead of two. */
 const many = 5000;
@@ -56,7 +56,7 @@ export function weaverStrands(basket: Basket, normals: Float64Array): Strand[] {
       colour: strandColour(stretch.band.colour),
       seed: 4000,
     });
-    if (stretch.band.weave === 'continuous') {
+    if (isSpiral(stretch.band.weave)) {
       const name = `weaver of rows ${stretch.first} to ${stretch.last}`;
       return [look(name, spiral(ground, stretch), false)];
     }

@@ -4,7 +4,7 @@ import { bandPlan, demoPlan, startBasket } from './demoBasket.ts';
 import { expectSound } from './expectSound.ts';
 
 /** In the start shape the stakes turn up at a right angle within a row: they fold there. */
-const folded = 0.03;
+const folded = 0.01;
 
 const weaves = ['continuous', 'rounds', 'twined', 'chased', 'twill'] as const;
 const sections = ['flat', 'flat-oval', 'half-round', 'round'] as const;

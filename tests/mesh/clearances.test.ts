@@ -9,19 +9,18 @@ import { demos } from '../../src/plan/demo/demos.ts';
 import { overlaps, piercings } from './clearances.ts';
 
 /** How far a middle line may lie inside another strand, and a surface under another surface, mm. */
-const hair = 0.2;
+const hair = 0.12;
 const pressed = 0.7;
 
 test.each(demos)('no strand of the $title passes through another', ({ plan }) => {
-  const strands = Object.values(basketStrands(settleBasket(plan)))
-    .flat()
-    // the lashing is drawn tight through the weave, and the wrap round its bow
-    .filter(({ name }) => name !== 'lashing' && name !== 'handle wrap');
+  const strands = Object.values(basketStrands(settleBasket(plan))).flat();
   const pierced = piercings(strands).filter(
     // a stake and its own tuck are one
     ({ one, other }) => !one.endsWith(`, ${other}`) && !other.endsWith(`, ${one}`),
   );
   expect(pierced.filter(({ depth }) => depth > hair)).toEqual([]);
-  const [deepest] = overlaps(strands);
+  // the lashing is drawn tight through the weave, and the wrap round its bow: they press as they like
+  const loose = strands.filter(({ name }) => name !== 'lashing' && name !== 'handle wrap');
+  const [deepest] = overlaps(loose);
   expect(deepest?.depth ?? 0).toBeLessThan(pressed);
 });

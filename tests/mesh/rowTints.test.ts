@@ -1,7 +1,6 @@
 import { expect, test } from 'vitest';
 import { basketMesh } from '../../src/mesh/basketMesh.ts';
 import { rowTints, tinted, viridis } from '../../src/mesh/rowTints.ts';
-import { tapeRing } from '../../src/mesh/tapeRing.ts';
 import { settleBasket } from '../../src/model/settleBasket.ts';
 import { demos } from '../../src/plan/demo/demos.ts';
 
@@ -26,19 +25,4 @@ test('a tinted mesh keeps its shape', () => {
   const other = tinted(weavers, rowTints(basket.rows, 'gap'));
   expect(other.positions).toBe(weavers.positions);
   expect(other.colour).not.toEqual(weavers.colour);
-});
-
-test('the tape drawn round a row is as long as the tape girth read off it, to 3 %', () => {
-  for (const row of [4, 12, 20, 32]) {
-    const ring = tapeRing(basket, row);
-    const count = ring.length / 3;
-    let length = 0;
-    for (let at = 0; at < count; at += 1) {
-      const next = (at + 1) % count;
-      length += Math.hypot(
-        ...[0, 1, 2].map((d) => (ring[3 * next + d] ?? 0) - (ring[3 * at + d] ?? 0)),
-      );
-    }
-    expect(Math.abs(length / (basket.rows[row - 1]?.tapeGirth ?? 0) - 1)).toBeLessThan(0.03);
-  }
 });

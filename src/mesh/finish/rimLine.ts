@@ -25,6 +25,11 @@ export interface RimLine {
   /** From the middle of the wall to either face, at its top and where it is thickest, mm. */
   readonly half: number;
   readonly widest: number;
+  /**
+   * How far the outer face stands out over its line at most, mm: a weaver lies flat over each stake, and
+   * where the rim turns its flat ends stand out.
+   */
+  readonly bulge: number;
   /** Wall from the base's edge to its top, along a stake, mm. */
   readonly wall: number;
   /** The place at end `end`, or a part of the way to the next. */
@@ -96,9 +101,16 @@ export function rimLine(basket: Basket, normals: Float64Array): RimLine {
   for (let end = 0; end < ends; end += 1) {
     length += size(minus(vectorAt(data, (end + 1) * stride), vectorAt(data, end * stride)));
   }
+  let bulge = 0;
+  for (let end = 0; end < ends; end += 1) {
+    const [here, next] = [place(end), place(end + 1)];
+    const turned = size(minus(next.out, here.out)) / (size(minus(next.at, here.at)) || 1);
+    bulge = Math.max(bulge, (turned * (0.6 * plan.base.stake.width) ** 2) / 2);
+  }
+  bulge = Math.min(bulge, 1);
   const wall = net.rows.reduce((sum, { pitch }) => sum + pitch, 0);
   const widest = net.rows.reduce((most, _, row) => Math.max(most, row && halfWall(plan, row)), 0);
-  return { ends, length, half: halfWall(plan, rows), widest, wall, place, under };
+  return { ends, length, half: halfWall(plan, rows), widest, bulge, wall, place, under };
 }
 
 /** The way along the rim, counter-clockwise seen from above. */

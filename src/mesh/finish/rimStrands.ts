@@ -24,12 +24,12 @@ export interface RimSizes {
 }
 
 /** Sizes of the rim of a basket, outer faces of its hoops and what stands highest. */
-export function rimSizes({ plan }: Basket, { half }: RimLine): RimSizes {
+export function rimSizes({ plan }: Basket, { half, bulge }: RimLine): RimSizes {
   const { hoop, filler } = plan.rim;
   const folded = plan.base.stake.thickness;
   const hoopTop = filler ? folded + 0.75 * fillerThickness : 2 * folded;
   return {
-    outside: half + hoop.thickness,
+    outside: half + bulge + hoop.thickness,
     // between wall and inside hoop lie the tucked stakes
     inside: half + folded + hoop.thickness,
     hoopTop,
@@ -64,7 +64,7 @@ export function rimStrands(
     hoopStrand('inside hoop', plan, line, sizes, -1, opposite),
     ...tucks(basket, line, kept, names),
     ...(filler ? [fillerStrand(basket, line)] : []),
-    lashing(line, sizes, cane),
+    lashing(basket, line, sizes, cane),
   ].filter(({ path }) => path.count > 1 && hoop.width > 0);
 }
 
