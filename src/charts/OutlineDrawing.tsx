@@ -31,11 +31,11 @@ export interface OutlineDrawingProps {
 /** One side of the basket as a line drawing with its width and height. */
 export function OutlineDrawing({ outline, row, unit, title }: OutlineDrawingProps) {
   const id = useId();
-  const { left, right, bottom, top, width, height } = outline;
-  const letter = Math.max(width, height) * 0.042;
+  const { left, right, top, width } = outline;
+  const letter = Math.max(width, top) * 0.042;
   const marked = outline.rows.find((one) => one.row === row);
-  const size = `${formatLength(width, unit)} wide, ${formatLength(height, unit)} high`;
-  const box = [left - letter, -top - letter, width + letter * 9.5, height + letter * 3.6];
+  const size = `${formatLength(width, unit)} wide, ${formatLength(top, unit)} high`;
+  const box = [left - letter, -top - letter, width + letter * 9.5, top + letter * 3.6];
   return (
     <figure className="outline">
       <svg className="outline-drawing" viewBox={box.join(' ')} role="img" aria-labelledby={id}>
@@ -51,13 +51,13 @@ export function OutlineDrawing({ outline, row, unit, title }: OutlineDrawingProp
         <path className="outline-table" d={flatPath(outline.table)} />
         {marked && <path className="outline-marked" d={flatPath(marked.line)} />}
         <g className="outline-size" fontSize={letter}>
-          <path d={`M${left},${-bottom + letter}H${right}`} />
-          <text x={(left + right) / 2} y={-bottom + letter * 2.15} textAnchor="middle">
+          <path d={`M${left},${letter}H${right}`} />
+          <text x={(left + right) / 2} y={letter * 2.15} textAnchor="middle">
             {formatLength(width, unit)}
           </text>
-          <path d={`M${right + letter},${-bottom}V${-top}`} />
-          <text x={right + letter * 1.4} y={-(top + bottom) / 2} dy="0.34em">
-            {formatLength(height, unit)}
+          <path d={`M${right + letter},0V${-top}`} />
+          <text x={right + letter * 1.4} y={-top / 2} dy="0.34em">
+            {formatLength(top, unit)}
           </text>
         </g>
       </svg>

@@ -20,7 +20,7 @@ export interface Outline {
   readonly silhouette: FlatLine;
   /** The near half of each row, base edge (row 0) first, left to right. */
   readonly rows: readonly { readonly row: number; readonly line: FlatLine }[];
-  /** The ends that stand on the near half, from the base edge to the last row. */
+  /** The ends that stand on the near half, from the base edge to the top of the wall. */
   readonly stakes: readonly { readonly end: number; readonly line: FlatLine }[];
   /** The table's top, a little longer than the basket. */
   readonly table: FlatLine;
@@ -35,16 +35,21 @@ export interface Outline {
 
 /** The basket seen from its side or its end. */
 export function outline(basket: Basket, view: OutlineView): Outline {
-  const { net, positions } = basket;
+  const { net } = basket;
   const axis = view === 'side' ? 0 : 1;
+  const { positions, ends, top } = toTheTop(basket);
   const flat = flatten(positions, axis);
-  const loops = net.rows.map(({ nodes }) => flatLoop(positions, nodes, axis));
-  const edges = outerEdges(basket, loops, wallLines(basket, flat));
+  const rows = net.rows.map(({ nodes }) => flatLoop(positions, nodes, axis));
+  const rim = flatLoop(positions, top, axis);
+  const edges = outerEdges(
+    basket,
+    [...rows, rim],
+    ends.map((nodes) => thereAndBack(nodes, flat)),
+  );
   const stations = spread(edges.left[0] ?? 0, edges.right[0] ?? 0);
-  const rim = loops.at(-1) ?? [];
   const rimStations = spread(edges.left.at(-2) ?? 0, edges.right.at(-2) ?? 0);
   const silhouette = [
-    ...envelope([loops[0] ?? [], ...baseLines(basket, flat)], stations, 'lower'),
+    ...envelope([rows[0] ?? [], ...baseLines(basket, flat)], stations, 'lower'),
     ...edges.right,
     ...reversed(envelope([rim], rimStations, 'upper')),
     ...reversed(edges.left),
@@ -54,11 +59,36 @@ export function outline(basket: Basket, view: OutlineView): Outline {
   return {
     view,
     silhouette,
-    rows: loops.map((loop, row) => ({ row, line: nearHalf(loop) })),
-    stakes: nearEnds(basket, flat, axis),
+    rows: rows.map((loop, row) => ({ row, line: nearHalf(loop) })),
+    stakes: nearEnds(basket, ends, flat, axis),
     table: [size.left - margin, 0, size.right + margin, 0],
     ...size,
   };
+}
+
+/** Nodes with one more for each end where the wall ends, half a pitch over the last row. */
+interface ToTheTop {
+  readonly positions: Float64Array;
+  /** Nodes of each end, its top the last. */
+  readonly ends: readonly Int32Array[];
+  readonly top: Int32Array;
+}
+
+function toTheTop({ net, positions: nodes }: Basket): ToTheTop {
+  const first = nodes.length / 3;
+  const positions = new Float64Array(nodes.length + 3 * net.ends.length);
+  positions.set(nodes);
+  const ends = net.ends.map((end, at) => {
+    const last = 3 * end.nodes.at(-1)!;
+    const before = 3 * (end.nodes.at(-2) ?? end.nodes.at(-1)!);
+    const way = [0, 1, 2].map((d) => nodes[last + d]! - nodes[before + d]!);
+    const on = net.rows.at(-1)!.pitch / 2 / (Math.hypot(...way) || 1);
+    way.forEach((step, d) => {
+      positions[nodes.length + 3 * at + d] = nodes[last + d]! + on * step;
+    });
+    return Int32Array.of(...end.nodes, first + at);
+  });
+  return { positions, ends, top: Int32Array.from(ends, (end) => end.at(-1)!) };
 }
 
 /** x, y of each node seen along the other level axis. */
@@ -76,8 +106,8 @@ const edgeSteps = 96;
 
 /**
  * The left and right edge from the table upward: at each height the outermost that any row reaches
- * there, moved out to the wall's outer face (half a stake and a weaver), up to the last row's outermost
- * point.
+ * there, moved out to the wall's outer face (half a stake and a weaver), up to the outermost point of
+ * the wall's top, which is the last of the loops.
  */
 function outerEdges(
   { net, plan }: Basket,
@@ -86,7 +116,9 @@ function outerEdges(
 ) {
   const stake = net.stakes[0]?.strand.thickness ?? 0;
   const tips = loops.map(outermost);
-  const faces = net.rows.map(({ band }) => stake / 2 + (plan.bands[band]?.weaver.thickness ?? 0));
+  const faces = [...net.rows, net.rows.at(-1)!].map(
+    ({ band }) => stake / 2 + (plan.bands[band]?.weaver.thickness ?? 0),
+  );
   const edge = (side: 'left' | 'right') => {
     const sign = side === 'left' ? -1 : 1;
     // From tip to tip and back again: what the wall does between two level rows.
@@ -133,12 +165,10 @@ function outermost(loop: readonly number[]) {
   return { left: point(low), right: point(high) };
 }
 
-/** Every end from the base's edge to the last row, there and back. */
-function wallLines({ net }: Basket, flat: Float64Array): number[][] {
-  return net.ends.map(({ nodes }) => {
-    const line = Array.from(nodes).flatMap((node) => [flat[2 * node]!, flat[2 * node + 1]!]);
-    return [...line, ...reversed(line)];
-  });
+/** A line through nodes, there and back. */
+function thereAndBack(nodes: Int32Array, flat: Float64Array): number[] {
+  const line = Array.from(nodes).flatMap((node) => [flat[2 * node]!, flat[2 * node + 1]!]);
+  return [...line, ...reversed(line)];
 }
 
 /** Each stake's part in the base. */
@@ -170,7 +200,7 @@ function nearHalf(loop: readonly number[]): number[] {
 }
 
 /** The ends whose wall faces the eye for the most part. */
-function nearEnds(basket: Basket, flat: Float64Array, axis: 0 | 1) {
+function nearEnds(basket: Basket, ends: readonly Int32Array[], flat: Float64Array, axis: 0 | 1) {
   const normals = nodeNormals(basket.net, basket.positions);
   // the eye is at −y for the side view, at +x for the end view
   const towards = axis === 0 ? { axis: 1, sign: -1 } : { axis: 0, sign: 1 };
@@ -178,8 +208,8 @@ function nearEnds(basket: Basket, flat: Float64Array, axis: 0 | 1) {
     let facing = 0;
     for (const node of nodes) facing += towards.sign * normals[3 * node + towards.axis]!;
     if (!(facing > 0)) return [];
-    const line = Array.from(nodes).flatMap((node) => [flat[2 * node]!, flat[2 * node + 1]!]);
-    return [{ end, line }];
+    const seen = Array.from(ends[end]!);
+    return [{ end, line: seen.flatMap((node) => [flat[2 * node]!, flat[2 * node + 1]!]) }];
   });
 }
 

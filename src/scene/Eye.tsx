@@ -3,16 +3,19 @@ import { useFrame, useThree } from '@react-three/fiber';
 import type { ComponentRef } from 'react';
 import { useEffect, useRef } from 'react';
 import { PerspectiveCamera, Spherical, Vector3 } from 'three';
-import type { Extent } from './frameBasket.ts';
+import type { Extent, Inset } from './frameBasket.ts';
 import { distance } from './frameBasket.ts';
 import type { StageView } from './stageView.ts';
 import { stand } from './stageView.ts';
+import { useInset } from './useInset.ts';
 
 interface Props {
   readonly extent: Extent;
   readonly view: StageView;
   /** Another number looks from `view` anew. */
   readonly nonce: number;
+  /** What lies over the picture: the basket is shown between. */
+  readonly inset?: Inset;
 }
 
 /** A way to go: from one place on a sphere round the basket to another. */
@@ -26,24 +29,27 @@ interface Journey {
 
 const milliseconds = 380;
 
+const noInset: Inset = { top: 0, bottom: 0 };
+
 /**
  * The eye: turned and brought nearer by hand; goes to a view when one is asked for, and otherwise
  * stays where it is, whatever becomes of the basket.
  */
-export function Eye({ extent, view, nonce }: Props) {
+export function Eye({ extent, view, nonce, inset = noInset }: Props) {
   const controls = useRef<ComponentRef<typeof OrbitControls>>(null);
   const journey = useRef<Journey | null>(null);
   const hasLooked = useRef(false);
   const latest = useRef(extent);
   latest.current = extent;
   const { camera, invalidate } = useThree();
+  const free = useInset(inset);
 
   // biome-ignore lint/correctness/useExhaustiveDependencies: another nonce asks for the view anew
   useEffect(() => {
     const hands = controls.current;
     if (!hands || !(camera instanceof PerspectiveCamera)) return;
     const { turn, rise } = stand[view];
-    const lens = { angle: (camera.fov * Math.PI) / 180, aspect: camera.aspect };
+    const lens = { angle: (camera.fov * Math.PI) / 180, aspect: camera.aspect, free: free.current };
     const away = distance(latest.current, turn, rise, lens);
     const from = new Spherical().setFromVector3(camera.position.clone().sub(hands.target));
     const to = new Spherical(away, Math.PI / 2 - rise, turn);
@@ -60,7 +66,7 @@ export function Eye({ extent, view, nonce }: Props) {
       toMiddle: new Vector3(...latest.current.middle),
     };
     invalidate();
-  }, [view, nonce, camera, invalidate]);
+  }, [view, nonce, camera, free, invalidate]);
 
   useFrame(() => {
     const way = journey.current;

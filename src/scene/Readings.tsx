@@ -9,7 +9,9 @@ export interface ReadingWords {
   readonly height: string;
   readonly length: string;
   readonly width: string;
+  /** Under the middle of the base, and under the middle of its long sides. */
   readonly clearance: string | null;
+  readonly foot: string | null;
   /** At the row pointed at. */
   readonly tape: string | null;
 }
@@ -27,7 +29,7 @@ type Place = readonly [number, number, number];
 /** Distance of a dimension line from the basket, mm. */
 const away = 16;
 
-/** Height, length and width of the basket, clearance under it, and the tape round the row pointed at. */
+/** The table's line, height, length and width, clearances, and the tape round the row pointed at. */
 export function Readings({ basket, row, words, ink, accent }: Props) {
   const { rows, summary } = basket;
   const x = Math.max(...rows.map(({ length }) => length)) / 2;
@@ -44,11 +46,28 @@ export function Readings({ basket, row, words, ink, accent }: Props) {
       />
       <Dimension from={[-x, -y - away, 0]} to={[x, -y - away, 0]} text={words.length} ink={ink} />
       <Dimension from={[-x - away, -y, 0]} to={[-x - away, y, 0]} text={words.width} ink={ink} />
+      <Line
+        points={[
+          [-x - 2 * away, -y - away / 2, 0],
+          [x + 2 * away, -y - away / 2, 0],
+        ].map((place) => upright(place as unknown as Place))}
+        color={ink}
+        lineWidth={2.5}
+      />
+      <Label at={upright([-x - 2 * away, -y - away / 2, 0])} text="table" />
       {words.clearance && (
         <Dimension
-          from={[0, -edge, 0]}
-          to={[0, -edge, summary.centreClearance]}
+          from={[0, 0, 0]}
+          to={[0, 0, summary.centreClearance]}
           text={words.clearance}
+          ink={ink}
+        />
+      )}
+      {words.foot && (
+        <Dimension
+          from={[0, -edge, 0]}
+          to={[0, -edge, summary.footHeight]}
+          text={words.foot}
           ink={ink}
         />
       )}

@@ -4,6 +4,7 @@ import type { RowTints } from '../mesh/rowTints.ts';
 import { tinted } from '../mesh/rowTints.ts';
 import type { Basket } from '../model/basket.ts';
 import { Eye } from './Eye.tsx';
+import type { Inset } from './frameBasket.ts';
 import { extent } from './frameBasket.ts';
 import { PointedWall } from './PointedWall.tsx';
 import type { ReadingWords } from './Readings.tsx';
@@ -36,6 +37,8 @@ interface Props {
   readonly readings?: ReadingWords | null;
   /** Colours of the rows in place of the strands' own. */
   readonly tints?: RowTints | null;
+  /** What lies over the picture: the basket is shown between. */
+  readonly inset?: Inset;
   /** Is given the way to take a picture of the stage. */
   readonly onPicture?: (take: TakePicture | null) => void;
 }
@@ -82,7 +85,12 @@ export function Stage(props: Props) {
             />
           )}
           <PointedWall basket={basket} onRow={onRow} />
-          <Eye extent={size} view={view} nonce={viewNonce + homeComings} />
+          <Eye
+            extent={size}
+            view={view}
+            nonce={viewNonce + homeComings}
+            {...(props.inset && { inset: props.inset })}
+          />
         </>
       )}
       {onPicture && <Snapshot onReady={onPicture} />}

@@ -16,10 +16,18 @@ export interface Lens {
   readonly angle: number;
   /** Width over height of the picture. */
   readonly aspect: number;
+  /** Share of the picture's height that nothing lies over; all of it where left out. */
+  readonly free?: number;
+}
+
+/** What lies over the picture at its upper and lower edge, CSS pixels. */
+export interface Inset {
+  readonly top: number;
+  readonly bottom: number;
 }
 
 /** Air left round the basket, as a share of the distance. */
-const margin = 1.16;
+const margin = 1.1;
 
 /** Of the finish every so many numbers' place is enough to frame it; a multiple of 3. */
 const thinning = 48;
@@ -47,8 +55,8 @@ export function distance({ middle, positions }: Extent, turn: number, rise: numb
   const out = [Math.sin(turn) * Math.cos(rise), Math.sin(rise), Math.cos(turn) * Math.cos(rise)];
   const right = [Math.cos(turn), 0, -Math.sin(turn)];
   const up = [-Math.sin(turn) * Math.sin(rise), Math.cos(rise), -Math.cos(turn) * Math.sin(rise)];
-  const high = Math.tan(lens.angle / 2);
-  const wide = high * lens.aspect;
+  const high = Math.tan(lens.angle / 2) * (lens.free ?? 1);
+  const wide = Math.tan(lens.angle / 2) * lens.aspect;
   const [mx, my, mz] = middle;
   let needed = 1;
   for (let at = 0; at + 2 < positions.length; at += 3) {

@@ -1,4 +1,4 @@
-import { lazy, Suspense, useCallback, useMemo, useState } from 'react';
+import { lazy, Suspense, useCallback, useMemo, useRef, useState } from 'react';
 import { useStudio } from '../keep/useStudio.ts';
 import { rowTints } from '../mesh/rowTints.ts';
 import type { Basket } from '../model/basket.ts';
@@ -9,13 +9,12 @@ import { Drawings } from './Drawings.tsx';
 import { FindingsButton } from './FindingsButton.tsx';
 import { SafetyNet } from './SafetyNet.tsx';
 import { Status } from './Status.tsx';
-import { BuildUpBar } from './stage/BuildUpBar.tsx';
 import { readingWords } from './stage/readingWords.ts';
 import { StageTools } from './stage/StageTools.tsx';
-import type { StageShow } from './stage/stageShow.ts';
+import type { ShownBasket, StageShow } from './stage/stageShow.ts';
 import { plainStage } from './stage/stageShow.ts';
 import { TintLegend } from './stage/TintLegend.tsx';
-import { useBuildUp } from './stage/useBuildUp.ts';
+import { useHeight } from './stage/useHeight.ts';
 import './stage/stageRoom.css';
 import { ViewButtons } from './ViewButtons.tsx';
 
@@ -26,6 +25,12 @@ const loadStage = async () => ({ default: (await import('../scene/Stage.tsx')).S
 const early = canDraw ? loadStage() : null;
 early?.catch(() => {});
 const Stage = lazy(() => early ?? loadStage());
+const BuildUpBar = lazy(async () => ({
+  default: (await import('./stage/BuildUpBar.tsx')).BuildUpBar,
+}));
+
+/** Height of the notes along the stage's lower edge, with air, CSS pixels. */
+const notes = 26;
 
 interface Props {
   /** Shows the findings, wherever they are. */
@@ -39,60 +44,75 @@ export function StageRoom({ onFindings }: Props) {
   );
   const [show, setShow] = useState<StageShow>(plainStage);
   const [isBuilding, setBuilding] = useState(false);
+  const [built, setBuilt] = useState<ShownBasket | null>(null);
   const [picture, setPicture] = useState<{ readonly take: TakePicture | null }>({ take: null });
-  const build = useBuildUp(plan, isBuilding);
-  const shown = build.shown ?? (basket && mesh ? { basket, mesh } : null);
+  const head = useRef<HTMLDivElement>(null);
+  const over = useHeight(head);
+  const inset = useMemo(() => ({ top: over, bottom: notes }), [over]);
+  const rest = useMemo(() => (basket && mesh ? { basket, mesh } : null), [basket, mesh]);
+  const shown = (isBuilding && built) || rest;
   const tints = useMemo(
     () => (shown && show.tint ? rowTints(shown.basket.rows, show.tint) : null),
     [shown, show.tint],
   );
   const onPicture = useCallback((take: TakePicture | null) => setPicture({ take }), []);
+  const isDrawing = !canDraw || show.outline;
   const drawings = (
     <Drawings basket={shown?.basket ?? null} row={row} isChosen={canDraw && show.outline} />
   );
+  const closeBuildUp = useCallback(() => {
+    setBuilding(false);
+    setBuilt(null);
+  }, []);
   return (
-    <section className="stage-room" data-drawn={!canDraw} aria-label="Basket">
-      {canDraw && <ViewButtons view={view} onView={look} />}
-      {canDraw && !show.outline ? (
-        <SafetyNet under={() => drawings}>
-          <Suspense fallback={<p className="waiting">Laying the table …</p>}>
-            <Stage
-              basket={shown?.basket ?? null}
-              mesh={shown?.mesh ?? null}
-              row={build.shown ? null : row}
-              onRow={pointAt}
-              view={view}
-              onView={look}
-              viewNonce={looks}
-              theme={theme}
-              label={basket ? inWords(basket) : 'The basket is being settled'}
-              readings={shown && show.sizes ? readingWords(shown.basket, row) : null}
-              tints={tints}
-              onPicture={onPicture}
-            />
-          </Suspense>
-        </SafetyNet>
-      ) : (
-        drawings
-      )}
-      {basket && (
-        <StageTools
-          basket={basket}
-          show={show}
-          onShow={setShow}
-          isBuilding={isBuilding}
-          onBuild={() => setBuilding(!isBuilding)}
-          onPicture={picture.take}
-        />
-      )}
-      {shown && show.tint && tints && canDraw && !show.outline && (
-        <TintLegend kind={show.tint} tints={tints} unit={plan.display.unit} />
-      )}
+    <section className="stage-room studio-stage" data-drawn={!canDraw} aria-label="Basket">
+      <div className="stage-box" data-drawing={isDrawing}>
+        <div className="stage-head" ref={head}>
+          {!isDrawing && <ViewButtons view={view} onView={look} />}
+          <StageTools
+            basket={basket}
+            show={show}
+            onShow={setShow}
+            canDraw={canDraw}
+            isBuilding={isBuilding}
+            onBuild={() => (isBuilding ? closeBuildUp() : setBuilding(true))}
+            onPicture={isDrawing ? null : picture.take}
+          />
+        </div>
+        {isDrawing ? (
+          drawings
+        ) : (
+          <SafetyNet under={() => drawings}>
+            <Suspense fallback={<p className="waiting">Laying the table …</p>}>
+              <Stage
+                basket={shown?.basket ?? null}
+                mesh={shown?.mesh ?? null}
+                row={shown === rest ? row : null}
+                onRow={pointAt}
+                view={view}
+                onView={look}
+                viewNonce={looks}
+                theme={theme}
+                label={basket ? inWords(basket) : 'The basket is being settled'}
+                readings={shown && show.sizes ? readingWords(shown.basket, row) : null}
+                tints={tints}
+                inset={inset}
+                onPicture={onPicture}
+              />
+            </Suspense>
+          </SafetyNet>
+        )}
+        {show.tint && tints && !isDrawing && (
+          <TintLegend kind={show.tint} tints={tints} unit={plan.display.unit} />
+        )}
+        <Status />
+        {basket && <FindingsButton findings={basket.findings} onPress={onFindings} />}
+      </div>
       {isBuilding && basket && (
-        <BuildUpBar build={build} basket={basket} onClose={() => setBuilding(false)} />
+        <Suspense fallback={null}>
+          <BuildUpBar plan={plan} basket={basket} onShown={setBuilt} onClose={closeBuildUp} />
+        </Suspense>
       )}
-      <Status />
-      {basket && <FindingsButton findings={basket.findings} onPress={onFindings} />}
     </section>
   );
 }

@@ -1,5 +1,7 @@
 import { expect, test } from 'vitest';
 import { outline } from '../../src/mesh/outline.ts';
+import { settleBasket } from '../../src/model/settleBasket.ts';
+import { demos } from '../../src/plan/demo/demos.ts';
 import { demoPlan, startBasket } from './demoBasket.ts';
 
 const basket = startBasket(demoPlan());
@@ -43,11 +45,20 @@ test('an oblong basket is longer from the side than from the end, and as high', 
 });
 
 test('an outline of a basket twice the size is twice the size, but for the strands', () => {
-  const twice = outline(startBasket(demoPlan(), 2), 'side');
+  const big = startBasket(demoPlan(), 2);
+  const rows = big.net.rows.map((row) => ({ ...row, pitch: 2 * row.pitch }));
+  const twice = outline({ ...big, net: { ...big.net, rows } }, 'side');
   expect(twice.height / side.height).toBeCloseTo(2, 2);
 });
 
 test('every number of an outline is finite', () => {
   const lines = [side.silhouette, side.table, ...side.rows.map(({ line }) => line)];
   expect(lines.flat().every(Number.isFinite)).toBe(true);
+});
+
+test.each(demos)('the outlines of the $title are as high as its wall', ({ plan }) => {
+  const settled = settleBasket(plan);
+  for (const view of ['side', 'end'] as const) {
+    expect(Math.abs(outline(settled, view).top - settled.summary.height)).toBeLessThan(0.15);
+  }
 });

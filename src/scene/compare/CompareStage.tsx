@@ -35,7 +35,7 @@ interface Props {
 export function CompareStage(props: Props) {
   const { a, b, layout, solid, rows, onRow, view, theme, labels, onPictures } = props;
   const [gaze] = useState(newGaze);
-  const framing = useFraming(a?.basket, b?.basket, props.nonce, props.opened);
+  const framing = useFraming(a ?? undefined, b ?? undefined, props.nonce, props.opened);
   const reach = useReach(framing.now);
   const taken = useRef<Partial<Record<SideName, TakePicture>>>({});
   const ready = useCallback(

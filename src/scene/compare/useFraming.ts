@@ -1,9 +1,9 @@
 import { useMemo, useState } from 'react';
-import type { Basket } from '../../model/basket.ts';
 import type { Extent } from '../frameBasket.ts';
 import { extent } from '../frameBasket.ts';
+import type { ShownSide } from './ComparedStage.tsx';
 
-type Shape = Pick<Basket, 'positions'> | undefined;
+type Shape = Pick<ShownSide, 'basket' | 'mesh'> | undefined;
 
 interface Framing {
   /** Of both baskets as they are now. */
@@ -35,8 +35,9 @@ export function useFraming(a: Shape, b: Shape, nonce: number, opened: number): F
 }
 
 function together(a: Shape, b: Shape): Extent | null {
-  const one = a?.positions ?? new Float64Array();
-  const other = b?.positions ?? new Float64Array();
+  const [one, other] = [a, b].map((shape) =>
+    shape ? extent(shape.basket, shape.mesh.fittings.positions).positions : new Float64Array(),
+  ) as [Float64Array, Float64Array];
   const positions = new Float64Array(one.length + other.length);
   positions.set(one);
   positions.set(other, one.length);

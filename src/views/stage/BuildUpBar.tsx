@@ -2,12 +2,16 @@ import { useEffect, useId, useMemo, useState } from 'react';
 import type { Basket } from '../../model/basket.ts';
 import { stepWords } from '../../model/buildup/stepWords.ts';
 import { weaverNeeds } from '../../model/quantity/weavers.ts';
-import type { BuildUp } from './useBuildUp.ts';
+import type { Plan } from '../../plan/schema.ts';
+import type { ShownBasket } from './stageShow.ts';
+import { useBuildUp } from './useBuildUp.ts';
 
 interface Props {
-  readonly build: BuildUp;
+  readonly plan: Plan;
   /** The finished basket. */
   readonly basket: Basket;
+  /** Told the basket to show: as it stands after the row chosen. */
+  readonly onShown: (shown: ShownBasket | null) => void;
   readonly onClose: () => void;
 }
 
@@ -15,79 +19,67 @@ interface Props {
 const beat = 450;
 
 /** The slider through the rows, with what is done at each. */
-export function BuildUpBar({ build, basket, onClose }: Props) {
-  const { rows, ready, row, problem, goTo, stop } = build;
+export function BuildUpBar({ plan, basket, onShown, onClose }: Props) {
+  const { rows, ready, row, shown, problem, goTo, stop, isSettling } = useBuildUp(plan);
   const id = useId();
   const [isPlaying, setPlaying] = useState(false);
-  const [isStopped, setStopped] = useState(false);
   const splices = useMemo(
     () => weaverNeeds(basket).flatMap(({ spliceRows }) => spliceRows),
     [basket],
   );
-  const words = row <= rows ? stepWords(basket.plan, row, splices) : [];
+  useEffect(() => onShown(shown), [shown, onShown]);
   useEffect(() => {
     if (!isPlaying) return;
-    if (row >= rows) {
+    if (row >= rows || (row >= ready && !isSettling)) {
       setPlaying(false);
       return;
     }
-    const next = setTimeout(() => {
-      if (row < ready) goTo(row + 1);
-    }, beat);
+    // while the next row is being settled, what is shown stays
+    if (row >= ready) return;
+    const next = setTimeout(() => goTo(row + 1), beat);
     return () => clearTimeout(next);
-  }, [isPlaying, row, ready, rows, goTo]);
-  const isSettling = ready < rows && !isStopped && !problem;
+  }, [isPlaying, isSettling, row, ready, rows, goTo]);
+  const words = stepWords(plan, Math.min(row, rows), splices);
+  const play = () => {
+    if (!isPlaying && row >= ready) goTo(1);
+    setPlaying(!isPlaying);
+  };
   return (
     <section className="build-bar" aria-label="Row by row">
-      <div className="build-line">
-        <button
-          type="button"
-          disabled={ready === 0}
-          onClick={() => {
-            if (!isPlaying && row >= ready) goTo(1);
-            setPlaying(!isPlaying);
-          }}
-        >
-          {isPlaying ? 'Pause' : 'Play'}
-        </button>
-        <label htmlFor={id} className="unseen">
-          Row woven last
-        </label>
-        <input
-          id={id}
-          type="range"
-          min={1}
-          max={Math.max(1, ready)}
-          step={1}
-          value={row}
-          disabled={ready === 0}
-          aria-valuetext={`Row ${row} of ${rows}`}
-          onChange={({ target }) => {
-            setPlaying(false);
-            goTo(Number(target.value));
-          }}
-        />
-        <button type="button" onClick={onClose}>
-          Done
-        </button>
-      </div>
+      <button type="button" disabled={ready === 0} onClick={play}>
+        {isPlaying ? 'Pause' : 'Play'}
+      </button>
+      <label htmlFor={id} className="unseen">
+        Row woven last
+      </label>
+      <input
+        id={id}
+        type="range"
+        min={1}
+        max={Math.max(1, ready)}
+        step={1}
+        value={row}
+        disabled={ready === 0}
+        aria-valuetext={`Row ${row} of ${rows}`}
+        onChange={({ target }) => {
+          setPlaying(false);
+          goTo(Number(target.value));
+        }}
+      />
       {isSettling && (
-        <div className="build-line">
+        <span className="build-progress">
           <progress max={rows} value={ready} aria-label="Rows settled" />
           <span>
-            {ready} of {rows} rows settled
+            {ready} of {rows} settled
           </span>
-          <button
-            type="button"
-            onClick={() => {
-              stop();
-              setStopped(true);
-            }}
-          >
-            Stop
+          <button type="button" onClick={stop}>
+            Cancel
           </button>
-        </div>
+        </span>
       )}
+      <button type="button" onClick={onClose}>
+        Done
+      </button>
       {problem && <p role="alert">{problem}</p>}
       <p className="build-words" aria-live="polite">
         {words.join(' ')}

@@ -6,9 +6,11 @@ import type { StageShow } from './stageShow.ts';
 import { tintTitles } from './stageShow.ts';
 
 interface Props {
-  readonly basket: Basket;
+  readonly basket: Basket | null;
   readonly show: StageShow;
   readonly onShow: (show: StageShow) => void;
+  /** False where only outlines can be shown. */
+  readonly canDraw: boolean;
   readonly isBuilding: boolean;
   readonly onBuild: () => void;
   readonly onPicture: TakePicture | null;
@@ -16,44 +18,51 @@ interface Props {
 
 /** What else the stage can show, and what the basket can be saved as. */
 export function StageTools(props: Props) {
-  const { basket, show, onShow, isBuilding, onBuild, onPicture } = props;
+  const { basket, show, onShow, canDraw, isBuilding, onBuild, onPicture } = props;
+  const isPicture = canDraw && !show.outline;
   return (
     <fieldset className="stage-tools">
       <legend className="unseen">Show on the stage</legend>
       <button type="button" aria-pressed={isBuilding} onClick={onBuild}>
         Row by row
       </button>
-      <button
-        type="button"
-        aria-pressed={show.sizes}
-        onClick={() => onShow({ ...show, sizes: !show.sizes })}
-      >
-        Sizes
-      </button>
-      <button
-        type="button"
-        aria-pressed={show.outline}
-        onClick={() => onShow({ ...show, outline: !show.outline })}
-      >
-        Outline
-      </button>
-      <label>
-        <span className="unseen">Colour rows by</span>
-        <select
-          value={show.tint ?? ''}
-          onChange={({ target }) =>
-            onShow({ ...show, tint: tintKinds.find((kind) => kind === target.value) ?? null })
-          }
+      {canDraw && (
+        <button
+          type="button"
+          aria-pressed={show.outline}
+          onClick={() => onShow({ ...show, outline: !show.outline })}
         >
-          <option value="">Own colours</option>
-          {tintKinds.map((kind) => (
-            <option key={kind} value={kind}>
-              {tintTitles[kind]}
-            </option>
-          ))}
-        </select>
-      </label>
-      <SaveMenu basket={basket} onPicture={onPicture} />
+          Outline
+        </button>
+      )}
+      {isPicture && (
+        <button
+          type="button"
+          aria-pressed={show.sizes}
+          onClick={() => onShow({ ...show, sizes: !show.sizes })}
+        >
+          Sizes
+        </button>
+      )}
+      {isPicture && (
+        <label>
+          <span className="unseen">Colour rows by</span>
+          <select
+            value={show.tint ?? ''}
+            onChange={({ target }) =>
+              onShow({ ...show, tint: tintKinds.find((kind) => kind === target.value) ?? null })
+            }
+          >
+            <option value="">Own colours</option>
+            {tintKinds.map((kind) => (
+              <option key={kind} value={kind}>
+                {tintTitles[kind]}
+              </option>
+            ))}
+          </select>
+        </label>
+      )}
+      {basket && <SaveMenu basket={basket} onPicture={onPicture} />}
     </fieldset>
   );
 }

@@ -2,6 +2,9 @@ import type { Basket } from '../../model/basket.ts';
 import { formatLength } from '../../plan/units.ts';
 import type { ReadingWords } from '../../scene/Readings.tsx';
 
+/** Under this a clearance is not spoken of, mm. */
+const least = 1;
+
 /** What stands beside the lines on the stage, in the plan's unit. */
 export function readingWords({ plan, rows, summary }: Basket, row: number | null): ReadingWords {
   const text = (mm: number) => formatLength(mm, plan.display.unit);
@@ -10,7 +13,11 @@ export function readingWords({ plan, rows, summary }: Basket, row: number | null
     height: text(summary.height),
     length: text(Math.max(...rows.map(({ length }) => length))),
     width: text(Math.max(...rows.map(({ width }) => width))),
-    clearance: summary.centreClearance >= 1 ? `${text(summary.centreClearance)} clear` : null,
+    clearance:
+      summary.centreClearance >= least
+        ? `${text(summary.centreClearance)} clear under the middle`
+        : null,
+    foot: summary.footHeight >= least ? `feet ${text(summary.footHeight)} high` : null,
     tape: read ? `Row ${read.row}: tape ${text(read.tapeGirth)}` : null,
   };
 }

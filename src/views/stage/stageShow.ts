@@ -1,5 +1,13 @@
 /** What the stage shows beside the basket itself. */
+import type { BasketMesh } from '../../mesh/basketMesh.ts';
 import type { TintKind } from '../../mesh/rowTints.ts';
+import type { Basket } from '../../model/basket.ts';
+
+/** A basket and its strands as they are drawn. */
+export interface ShownBasket {
+  readonly basket: Basket;
+  readonly mesh: BasketMesh;
+}
 
 export interface StageShow {
   /** Dimensions and tape. */

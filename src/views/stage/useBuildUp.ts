@@ -1,11 +1,11 @@
 import { useCallback, useEffect, useMemo, useRef, useState } from 'react';
-import type { BasketMesh } from '../../mesh/basketMesh.ts';
 import { basketMesh } from '../../mesh/basketMesh.ts';
 import type { Basket } from '../../model/basket.ts';
 import { standing } from '../../model/buildup/cutPlan.ts';
 import { rowCount } from '../../plan/counts.ts';
 import type { Plan } from '../../plan/schema.ts';
 import { buildUp } from '../../work/buildUp.ts';
+import type { ShownBasket } from './stageShow.ts';
 
 /** The basket row by row, as far as it has been settled. */
 export interface BuildUp {
@@ -16,34 +16,37 @@ export interface BuildUp {
   /** Row shown, 1 … ready. */
   readonly row: number;
   /** The basket as it stands after that row; null before the first is settled. */
-  readonly shown: { readonly basket: Basket; readonly mesh: BasketMesh } | null;
+  readonly shown: ShownBasket | null;
   readonly problem: string | null;
+  /** True until all rows are settled, or settling was stopped. */
+  readonly isSettling: boolean;
   /** Shows the basket after another row. */
   goTo(row: number): void;
   /** Stops settling further rows. */
   stop(): void;
 }
 
-/** Settles `plan` row by row while `isOn`, in a worker of its own; another plan starts anew. */
-export function useBuildUp(plan: Plan, isOn: boolean): BuildUp {
+/** Settles `plan` row by row, in a worker of its own; another plan starts anew. */
+export function useBuildUp(plan: Plan): BuildUp {
   const [baskets, setBaskets] = useState<readonly Basket[]>([]);
   const [row, setRow] = useState(1);
   const [problem, setProblem] = useState<string | null>(null);
+  const [isStopped, setStopped] = useState(false);
   const stopping = useRef<() => void>(() => undefined);
 
   useEffect(() => {
-    if (!isOn) return;
     setBaskets([]);
     setRow(1);
     setProblem(null);
+    setStopped(false);
     stopping.current = buildUp(plan, {
       onRow: (_, basket) => setBaskets((before) => [...before, basket]),
       onFailed: (reason) => setProblem(`The rows could not all be settled (${reason}).`),
     });
     return () => stopping.current();
-  }, [plan, isOn]);
+  }, [plan]);
 
-  const basket = isOn ? baskets[row - 1] : undefined;
+  const basket = baskets[row - 1];
   const shown = useMemo(
     () =>
       basket
@@ -51,13 +54,18 @@ export function useBuildUp(plan: Plan, isOn: boolean): BuildUp {
         : null,
     [basket, plan],
   );
+  const rows = rowCount(plan);
   return {
-    rows: rowCount(plan),
+    rows,
     ready: baskets.length,
     row,
     shown,
     problem,
     goTo: setRow,
-    stop: useCallback(() => stopping.current(), []),
+    isSettling: baskets.length < rows && !isStopped && problem === null,
+    stop: useCallback(() => {
+      stopping.current();
+      setStopped(true);
+    }, []),
   };
 }

@@ -63,7 +63,6 @@ function figure(
   const rim = drawn.rows.at(-1)?.line ?? [];
   const across = view === 'side' ? summary.rim.length : summary.rim.width;
   const middle = ((rim[0] ?? 0) + (rim.at(-2) ?? 0)) / 2;
-  // The drawn lines end in the middle of the last row; the wall, half a row above it.
   const wall = y(summary.height);
   const base = view === 'side' ? summary.baseLength : summary.baseWidth;
   const text = (mm: number) => formatLength(mm, unit);
