@@ -12,7 +12,10 @@ export interface Times {
   readonly settleWarmMs: number;
   /** Rows, stakes, summary and findings read off the settled net. */
   readonly readMs: number;
+  /** Its strands as triangles, with rim and handle, in the lighter look that a drag shows. */
   readonly meshMs: number;
+  /** The same in the look that it has at rest. */
+  readonly strandsMs: number;
   readonly runs: number;
   readonly ends: number;
   readonly rows: number;
@@ -32,12 +35,15 @@ export function times(plan: Plan, runs = 20): Times {
   const settled = settlePlan(plan);
   const read = Array.from({ length: runs }, () => timed(() => readSettled(plan, settled)));
   const basket = readSettled(plan, settled);
-  const mesh = Array.from({ length: runs }, () => timed(() => basketMesh(basket)));
+  const look = (light: boolean) =>
+    Array.from({ length: runs }, () => timed(() => basketMesh(basket, { light })));
+  const mesh = look(true);
   return {
     settleColdMs: median(cold),
     settleWarmMs: median(warm),
     readMs: median(read),
     meshMs: median(mesh),
+    strandsMs: median(look(false)),
     runs,
     ends: endCount(plan),
     rows: rowCount(plan),

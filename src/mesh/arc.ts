@@ -14,40 +14,49 @@ export interface ArcPlace {
 }
 
 /** The strand `share` of the way over the gap from place `from` to place `to` (its neighbour). */
-export function arcPlace({ data, bears }: Crossings, from: number, to: number, share: number) {
+export function arcPlace(
+  { data, bears }: Crossings,
+  from: number,
+  to: number,
+  share: number,
+): ArcPlace {
   const isBack = to < from;
-  const [low, high] = isBack ? [to, from] : [from, to];
   const t = isBack ? 1 - share : share;
+  const s = 1 - t;
+  const [low, high] = isBack ? [to, from] : [from, to];
   const [a, b] = [low * stride, high * stride];
   const half = bears[low] === 1 ? data[a + field.bearing]! : 0;
   const reach = bears[high] === 1 ? data[b + field.bearing]! : 0;
-  const s = 1 - t;
-  const start = [0, 1, 2].map((d) => data[a + d]! + half * data[a + field.tangent + d]!);
-  const end = [0, 1, 2].map((d) => data[b + d]! - reach * data[b + field.tangent + d]!);
-  const size = Math.hypot(...start.map((value, d) => end[d]! - value));
-  const position = [0, 1, 2].map(
-    (d) =>
-      s * s * (1 + 2 * t) * start[d]! +
-      t * t * (1 + 2 * s) * end[d]! +
-      size * s * s * t * data[a + field.tangent + d]! -
-      size * t * t * s * data[b + field.tangent + d]!,
-  );
-  const way = [0, 1, 2].map(
-    (d) =>
-      6 * t * s * (end[d]! - start[d]!) +
-      size * s * (1 - 3 * t) * data[a + field.tangent + d]! +
-      size * t * (1 - 3 * s) * data[b + field.tangent + d]!,
-  );
-  const normal = [0, 1, 2].map(
-    (d) => s * data[a + field.normal + d]! + t * data[b + field.normal + d]!,
-  );
-  const along = Math.hypot(...way) || 1;
-  const slope = way.reduce((sum, value, d) => sum + (value / along) * normal[d]!, 0);
-  const face = normal.map((value, d) => value - slope * (way[d]! / along));
-  const tall = Math.hypot(...face) || 1;
+  const [ax, ay, az] = [data[a + 3]!, data[a + 4]!, data[a + 5]!];
+  const [bx, by, bz] = [data[b + 3]!, data[b + 4]!, data[b + 5]!];
+  const [px, py, pz] = [data[a]! + half * ax, data[a + 1]! + half * ay, data[a + 2]! + half * az];
+  const x = data[b]! - reach * bx - px;
+  const y = data[b + 1]! - reach * by - py;
+  const z = data[b + 2]! - reach * bz - pz;
+  const size = Math.sqrt(x * x + y * y + z * z);
+  // Hermite basis: way from the first place to the second, then tangents of length `size`; and its slope
+  const on = t * t * (1 + 2 * s);
+  const [out, into] = [size * s * s * t, -size * t * t * s];
+  const slope = 6 * t * s;
+  const [outSlope, intoSlope] = [size * s * (1 - 3 * t), size * t * (1 - 3 * s)];
+  const dx = slope * x + outSlope * ax + intoSlope * bx;
+  const dy = slope * y + outSlope * ay + intoSlope * by;
+  const dz = slope * z + outSlope * az + intoSlope * bz;
+  const squared = dx * dx + dy * dy + dz * dz || 1;
+  const nx = s * data[a + 6]! + t * data[b + 6]!;
+  const ny = s * data[a + 7]! + t * data[b + 7]!;
+  const nz = s * data[a + 8]! + t * data[b + 8]!;
+  // the face square to the way
+  const along = (nx * dx + ny * dy + nz * dz) / squared;
+  const [fx, fy, fz] = [nx - along * dx, ny - along * dy, nz - along * dz];
+  const tall = Math.sqrt(fx * fx + fy * fy + fz * fz) || 1;
   return {
-    position: position as unknown as ArcPlace['position'],
-    face: face.map((value) => value / tall) as unknown as ArcPlace['face'],
+    position: [
+      px + on * x + out * ax + into * bx,
+      py + on * y + out * ay + into * by,
+      pz + on * z + out * az + into * bz,
+    ],
+    face: [fx / tall, fy / tall, fz / tall],
     width: s * data[a + field.width]! + t * data[b + field.width]!,
   };
 }

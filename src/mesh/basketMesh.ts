@@ -15,12 +15,17 @@ export interface BasketMesh {
   readonly fittings: StrandMesh;
 }
 
+export interface Look extends Stage {
+  /** Fewer sections where a strand goes from one crossing to the next, while a value is dragged. */
+  readonly light?: boolean;
+}
+
 /** Stakes and weavers as triangles, going over and under each other, and the finish. Lengths mm, z up. */
-export function basketMesh(basket: Basket, stage: Stage = {}): BasketMesh {
+export function basketMesh(basket: Basket, { light = false, ...stage }: Look = {}): BasketMesh {
   const { stakes, weavers, base, finish } = basketStrands(basket, stage);
   return {
-    stakes: sweepStrands(stakes),
-    weavers: sweepStrands(weavers),
-    fittings: sweepStrands([...base, ...finish]),
+    stakes: sweepStrands(stakes, light ? 0 : undefined),
+    weavers: sweepStrands(weavers, light ? 1 : undefined),
+    fittings: sweepStrands([...base, ...finish], light ? 1 : undefined),
   };
 }

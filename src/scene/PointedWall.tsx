@@ -3,7 +3,7 @@ import { useEffect, useLayoutEffect, useMemo, useRef } from 'react';
 import { BufferGeometry, DoubleSide } from 'three';
 import { wallBands } from '../mesh/wallBands.ts';
 import type { Basket } from '../model/basket.ts';
-import { fillGeometry } from './toThree.ts';
+import { fillGeometry, upright } from './toThree.ts';
 
 interface Props {
   readonly basket: Basket;
@@ -32,6 +32,7 @@ export function PointedWall({ basket, onRow }: Props) {
 
   return (
     <mesh
+      {...upright}
       geometry={geometry}
       onPointerMove={point}
       onPointerDown={point}

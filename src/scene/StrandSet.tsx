@@ -1,8 +1,8 @@
 import { useThree } from '@react-three/fiber';
-import { useEffect, useLayoutEffect, useMemo } from 'react';
+import { useEffect, useLayoutEffect, useMemo, useRef } from 'react';
 import { BufferGeometry, Color } from 'three';
 import type { StrandMesh } from '../mesh/strandMesh.ts';
-import { fillColour, fillGeometry } from './toThree.ts';
+import { fillColour, fillGeometry, sameNumbers, upright } from './toThree.ts';
 
 interface Props {
   readonly mesh: StrandMesh;
@@ -11,10 +11,17 @@ interface Props {
   readonly accent: string;
 }
 
+interface Coloured {
+  readonly colour: Uint8Array;
+  readonly picked: number | null;
+  readonly accent: string;
+}
+
 /** All stakes, or all weavers, as one thing to draw. */
 export function StrandSet({ mesh, picked, accent }: Props) {
   const geometry = useMemo(() => new BufferGeometry(), []);
   const { gl, invalidate } = useThree();
+  const coloured = useRef<Coloured | null>(null);
   useEffect(() => () => geometry.dispose(), [geometry]);
 
   useLayoutEffect(() => {
@@ -24,13 +31,19 @@ export function StrandSet({ mesh, picked, accent }: Props) {
   }, [geometry, mesh, gl, invalidate]);
 
   useLayoutEffect(() => {
+    // in a drag the colours stay as they are
+    const last = coloured.current;
+    coloured.current = { colour: mesh.colour, picked, accent };
+    if (last?.picked === picked && last.accent === accent) {
+      if (sameNumbers(last.colour, mesh.colour)) return;
+    }
     const { r, g, b } = new Color(accent);
     fillColour(geometry, { strand: mesh.strand, colour: mesh.colour, picked, accent: [r, g, b] });
     invalidate();
   }, [geometry, mesh, picked, accent, invalidate]);
 
   return (
-    <mesh geometry={geometry} frustumCulled={false} castShadow receiveShadow>
+    <mesh {...upright} geometry={geometry} frustumCulled={false} castShadow receiveShadow>
       <meshLambertMaterial vertexColors />
     </mesh>
   );

@@ -1,7 +1,7 @@
 /**
- * The seam to three: plain arrays in millimetres, z up, become geometry in scene units (centimetres,
- * y up): x, y, z there is x, z, −y here. Arrays of the same size are overwritten in place, so that
- * a drag sends numbers to the graphics card and allocates nothing.
+ * The seam to three: plain arrays in millimetres, z up, become geometry as they are; what holds it is
+ * turned and scaled to scene units (centimetres, y up) by `upright`. Arrays of the same size are
+ * overwritten in place, so that a drag sends numbers to the graphics card and allocates nothing.
  * Hot loops over typed arrays: `as number` says that an index is inside.
  */
 import type { BufferGeometry } from 'three';
@@ -9,6 +9,9 @@ import { BufferAttribute } from 'three';
 
 /** One millimetre in scene units. */
 export const centimetres = 0.1;
+
+/** Place of an object whose geometry is in millimetres, z up: x, y, z there is x, z, −y here. */
+export const upright = { rotation: [-Math.PI / 2, 0, 0], scale: centimetres } as const;
 
 interface Triangles {
   readonly positions: Float32Array;
@@ -26,8 +29,8 @@ export function fillGeometry(geometry: BufferGeometry, mesh: Triangles): void {
     geometry.dispose();
     for (const name of Object.keys(geometry.attributes)) geometry.deleteAttribute(name);
   }
-  turned(geometry, 'position', mesh.positions, centimetres);
-  if (mesh.normals) turned(geometry, 'normal', mesh.normals, 1);
+  copied(geometry, 'position', mesh.positions);
+  if (mesh.normals) copied(geometry, 'normal', mesh.normals);
   fillIndex(geometry, mesh.indices, sameSize);
   geometry.boundingSphere = null;
   geometry.boundingBox = null;
@@ -73,14 +76,9 @@ const linear = Float32Array.from({ length: 256 }, (_, value) => {
   return share <= 0.04045 ? share / 12.92 : ((share + 0.055) / 1.055) ** 2.4;
 });
 
-function turned(geometry: BufferGeometry, name: string, from: Float32Array, scale: number): void {
+function copied(geometry: BufferGeometry, name: string, from: Float32Array): void {
   const attribute = attributeOf(geometry, name, from.length);
-  const out = attribute.array as Float32Array;
-  for (let at = 0; at < from.length; at += 3) {
-    out[at] = scale * (from[at] as number);
-    out[at + 1] = scale * (from[at + 2] as number);
-    out[at + 2] = -scale * (from[at + 1] as number);
-  }
+  (attribute.array as Float32Array).set(from);
   attribute.needsUpdate = true;
 }
 
@@ -99,7 +97,14 @@ function fillIndex(geometry: BufferGeometry, indices: Uint32Array, sameSize: boo
     geometry.setIndex(new BufferAttribute(indices.slice(), 1));
     return;
   }
-  if (indices.every((value, at) => present.array[at] === value)) return;
+  if (sameNumbers(present.array, indices)) return;
   present.array.set(indices);
   present.needsUpdate = true;
+}
+
+/** Whether two arrays hold the same numbers. */
+export function sameNumbers(one: ArrayLike<number>, other: ArrayLike<number>): boolean {
+  if (one.length !== other.length) return false;
+  for (let at = 0; at < one.length; at += 1) if (one[at] !== other[at]) return false;
+  return true;
 }

@@ -10,7 +10,7 @@ export interface Question {
   readonly fresh: boolean;
 }
 
-/** What came of a plan: the settled basket and its ribbons, or why there is none. */
+/** What came of a plan: the settled basket and its ribbons (a lighter look unless asked afresh), or why there is none. */
 export type Answer = Settled | Failed;
 
 export interface Settled {

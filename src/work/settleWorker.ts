@@ -18,7 +18,7 @@ page.onmessage = ({ data: { number, plan, fresh } }) => {
   if (fresh) memory = shapeMemory();
   try {
     const basket = settleBasket(plan, memory);
-    const mesh = basketMesh(basket);
+    const mesh = basketMesh(basket, { light: !fresh });
     const milliseconds = performance.now() - began;
     page.postMessage({ kind: 'settled', number, basket, mesh, milliseconds }, buffersOf(mesh));
     // The next edit starts quicker from a factor made at rest.

@@ -19,6 +19,8 @@ export interface EditTimes {
   readonly workerP95: number;
   readonly frameP50: number;
   readonly frameP95: number;
+  /** Script on the page's main thread in the drag over the shapes shown in it, ms, as Chromium counts it. */
+  readonly scriptMean: number;
 }
 
 /** Moves of the mouse in a drag, and the time between them, ms. */
@@ -72,7 +74,10 @@ export async function editTimes(): Promise<{
 async function oneDrag(page: Page, { atRest, measure }: Place): Promise<EditTimes> {
   await atRest(page);
   await page.evaluate(() => performance.clearMeasures());
+  const clock = await scriptClock(page);
+  const before = await clock();
   await dragBelly(page);
+  const script = (await clock()) - before;
   await atRest(page);
   const shapes = await readShapes(page, measure);
   const all = (part: (shape: Shape) => number, share: number) =>
@@ -85,6 +90,17 @@ async function oneDrag(page: Page, { atRest, measure }: Place): Promise<EditTime
     workerP95: all(({ worker }) => worker, 0.95),
     frameP50: all(({ frame }) => frame, 0.5),
     frameP95: all(({ frame }) => frame, 0.95),
+    scriptMean: script / Math.max(1, shapes.length),
+  };
+}
+
+/** Tells the time that scripts of the page's main thread have taken so far, ms. */
+async function scriptClock(page: Page): Promise<() => Promise<number>> {
+  const session = await page.context().newCDPSession(page);
+  await session.send('Performance.enable');
+  return async () => {
+    const { metrics } = await session.send('Performance.getMetrics');
+    return 1000 * (metrics.find(({ name }) => name === 'ScriptDuration')?.value ?? Number.NaN);
   };
 }
 

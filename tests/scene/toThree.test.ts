@@ -1,6 +1,6 @@
-import { BufferGeometry } from 'three';
+import { BufferGeometry, Mesh, Vector3 } from 'three';
 import { expect, test, vi } from 'vitest';
-import { fillColour, fillGeometry } from '../../src/scene/toThree.ts';
+import { fillColour, fillGeometry, sameNumbers, upright } from '../../src/scene/toThree.ts';
 
 const triangle = {
   positions: Float32Array.of(0, 0, 0, 10, 0, 0, 0, 20, 30),
@@ -11,10 +11,16 @@ const triangle = {
 test('millimetres with z up become centimetres with y up', () => {
   const geometry = new BufferGeometry();
   fillGeometry(geometry, triangle);
-  const place = geometry.getAttribute('position');
-  expect([place.getX(2), place.getY(2), place.getZ(2)]).toEqual([0, 3, -2]);
-  const normal = geometry.getAttribute('normal');
-  expect([normal.getX(2), normal.getY(2), normal.getZ(2)]).toEqual([0, 0, -1]);
+  const mesh = new Mesh(geometry);
+  mesh.rotation.set(...upright.rotation);
+  mesh.scale.setScalar(upright.scale);
+  mesh.updateMatrix();
+  const place = new Vector3().fromBufferAttribute(geometry.getAttribute('position'), 2);
+  expect(place.applyMatrix4(mesh.matrix).distanceTo(new Vector3(0, 3, -2))).toBeLessThan(1e-9);
+  const normal = new Vector3().fromBufferAttribute(geometry.getAttribute('normal'), 2);
+  expect(normal.transformDirection(mesh.matrix).distanceTo(new Vector3(0, 0, -1))).toBeLessThan(
+    1e-9,
+  );
   expect(Array.from(geometry.index?.array ?? [])).toEqual([0, 1, 2]);
 });
 
@@ -24,7 +30,7 @@ test('a mesh of the same size is written into the same arrays', () => {
   const { array } = geometry.getAttribute('position');
   fillGeometry(geometry, { ...triangle, positions: triangle.positions.map((value) => 2 * value) });
   expect(geometry.getAttribute('position').array).toBe(array);
-  expect(geometry.getAttribute('position').getX(1)).toBeCloseTo(2, 6);
+  expect(geometry.getAttribute('position').getX(1)).toBeCloseTo(20, 6);
 });
 
 test('a mesh of another size lets go of the old arrays', () => {
@@ -53,4 +59,10 @@ test('the picked row wears the accent and the others their own colour', () => {
   expect(light.getX(1)).toBeCloseTo(1, 6);
   // sRGB 128 is 0.2159 of full light (IEC 61966-2-1)
   expect(light.getY(1)).toBeCloseTo(0.2159, 3);
+});
+
+test('arrays are the same when all their numbers are', () => {
+  expect(sameNumbers([1, 2], Uint32Array.of(1, 2))).toBe(true);
+  expect(sameNumbers([1, 2], [1, 3])).toBe(false);
+  expect(sameNumbers([1, 2], [1, 2, 3])).toBe(false);
 });
