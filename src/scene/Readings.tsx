@@ -9,9 +9,10 @@ export interface ReadingWords {
   readonly height: string;
   readonly length: string;
   readonly width: string;
-  /** Under the middle of the base, and under the middle of its long sides. */
-  readonly clearance: string | null;
-  readonly foot: string | null;
+  /** At the table's line: what is clear under the basket. */
+  readonly table: string;
+  /** Whether the basket stands on feet high enough to be shown. */
+  readonly hasFeet: boolean;
   /** At the row pointed at. */
   readonly tape: string | null;
 }
@@ -35,41 +36,25 @@ export function Readings({ basket, row, words, ink, accent }: Props) {
   const x = Math.max(...rows.map(({ length }) => length)) / 2;
   const y = Math.max(...rows.map(({ width }) => width)) / 2;
   const edge = summary.baseWidth / 2;
+  const table: readonly [Place, Place] = [
+    [-x - 2 * away, -y - away / 2, 0],
+    [x + 2 * away, -y - away / 2, 0],
+  ];
   const ring = useMemo(() => (row === null ? null : ringOf(basket, row)), [basket, row]);
   return (
     <>
       <Dimension
-        from={[x + away, -y, 0]}
-        to={[x + away, -y, summary.height]}
+        from={[-x - away, -y, 0]}
+        to={[-x - away, -y, summary.height]}
         text={words.height}
         ink={ink}
       />
       <Dimension from={[-x, -y - away, 0]} to={[x, -y - away, 0]} text={words.length} ink={ink} />
-      <Dimension from={[-x - away, -y, 0]} to={[-x - away, y, 0]} text={words.width} ink={ink} />
-      <Line
-        points={[
-          [-x - 2 * away, -y - away / 2, 0],
-          [x + 2 * away, -y - away / 2, 0],
-        ].map((place) => upright(place as unknown as Place))}
-        color={ink}
-        lineWidth={2.5}
-      />
-      <Label at={upright([-x - 2 * away, -y - away / 2, 0])} text="table" />
-      {words.clearance && (
-        <Dimension
-          from={[0, 0, 0]}
-          to={[0, 0, summary.centreClearance]}
-          text={words.clearance}
-          ink={ink}
-        />
-      )}
-      {words.foot && (
-        <Dimension
-          from={[0, -edge, 0]}
-          to={[0, -edge, summary.footHeight]}
-          text={words.foot}
-          ink={ink}
-        />
+      <Dimension from={[x + away, -y, 0]} to={[x + away, y, 0]} text={words.width} ink={ink} />
+      <Line points={table.map(upright)} color={ink} lineWidth={2.5} />
+      <Label at={upright(table[1])} text={words.table} side="right" />
+      {words.hasFeet && (
+        <Dimension from={[0, -edge, 0]} to={[0, -edge, summary.footHeight]} ink={ink} />
       )}
       {ring && words.tape && (
         <>
@@ -84,11 +69,11 @@ export function Readings({ basket, row, words, ink, accent }: Props) {
 interface DimensionProps {
   readonly from: Place;
   readonly to: Place;
-  readonly text: string;
+  readonly text?: string;
   readonly ink: string;
 }
 
-/** A line with a short stroke across each end, and its length written at its middle. mm, z up. */
+/** A line with a short stroke across each end, its length at its middle where it is given. mm, z up. */
 function Dimension({ from, to, text, ink }: DimensionProps) {
   const isUpright = from[2] !== to[2];
   const isAlongX = from[0] !== to[0];
@@ -102,21 +87,25 @@ function Dimension({ from, to, text, ink }: DimensionProps) {
   return (
     <>
       <Line points={segments} segments color={ink} lineWidth={1.5} />
-      <Label at={upright(middle)} text={text} />
+      {text && <Label at={upright(middle)} text={text} />}
     </>
   );
 }
 
-function Label({
-  at,
-  text,
-}: {
-  readonly at: readonly [number, number, number];
+interface LabelProps {
+  readonly at: Place;
   readonly text: string;
-}) {
+  /** Where the words stand: over the place, or to its right. */
+  readonly side?: 'over' | 'right';
+}
+
+/** Words at a place of the scene. */
+function Label({ at, text, side = 'over' }: LabelProps) {
   return (
-    <Html position={[...at]} center zIndexRange={[1, 0]} className="stage-reading">
-      {text}
+    <Html position={[...at]} zIndexRange={[1, 0]}>
+      <div className="stage-reading" data-side={side}>
+        {text}
+      </div>
     </Html>
   );
 }

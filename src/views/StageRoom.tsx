@@ -29,8 +29,8 @@ const BuildUpBar = lazy(async () => ({
   default: (await import('./stage/BuildUpBar.tsx')).BuildUpBar,
 }));
 
-/** Height of the notes along the stage's lower edge, with air, CSS pixels. */
-const notes = 26;
+/** Room for notes along the stage's lower edge, and for the sizes under the basket, CSS pixels. */
+const notes = { plain: 26, sizes: 70 } as const;
 
 interface Props {
   /** Shows the findings, wherever they are. */
@@ -48,7 +48,14 @@ export function StageRoom({ onFindings }: Props) {
   const [picture, setPicture] = useState<{ readonly take: TakePicture | null }>({ take: null });
   const head = useRef<HTMLDivElement>(null);
   const over = useHeight(head);
-  const inset = useMemo(() => ({ top: over, bottom: notes }), [over]);
+  const under = show.sizes ? notes.sizes : notes.plain;
+  const inset = useMemo(() => ({ top: over, bottom: under }), [over, under]);
+  const [sizings, setSizings] = useState(0);
+  const onShow = (next: StageShow) => {
+    // sizes want room: the eye looks anew
+    if (next.sizes && !show.sizes) setSizings(sizings + 1);
+    setShow(next);
+  };
   const rest = useMemo(() => (basket && mesh ? { basket, mesh } : null), [basket, mesh]);
   const shown = (isBuilding && built) || rest;
   const tints = useMemo(
@@ -72,7 +79,7 @@ export function StageRoom({ onFindings }: Props) {
           <StageTools
             basket={basket}
             show={show}
-            onShow={setShow}
+            onShow={onShow}
             canDraw={canDraw}
             isBuilding={isBuilding}
             onBuild={() => (isBuilding ? closeBuildUp() : setBuilding(true))}
@@ -91,7 +98,7 @@ export function StageRoom({ onFindings }: Props) {
                 onRow={pointAt}
                 view={view}
                 onView={look}
-                viewNonce={looks}
+                viewNonce={looks + sizings}
                 theme={theme}
                 label={basket ? inWords(basket) : 'The basket is being settled'}
                 readings={shown && show.sizes ? readingWords(shown.basket, row) : null}

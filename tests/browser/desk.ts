@@ -98,14 +98,19 @@ export async function rowOnGirthLine(page: Page): Promise<number | null> {
   return (await marked.count()) === 0 ? null : Number(await marked.textContent());
 }
 
-/** Presses a button that gives a file, and reads it. */
+/** Presses a button that gives a file, and reads it as text. */
 export async function fileFrom(page: Page, button: string) {
+  const { name, bytes } = await bytesFrom(page, button);
+  return { name, text: bytes.toString('utf8') };
+}
+
+/** Presses a button that gives a file, and reads it. */
+export async function bytesFrom(page: Page, button: string) {
   const [download] = await Promise.all([
     page.waitForEvent('download'),
     page.getByRole('button', { name: button, exact: true }).click(),
   ]);
-  const path = await download.path();
-  return { name: download.suggestedFilename(), text: await readFile(path, 'utf8') };
+  return { name: download.suggestedFilename(), bytes: await readFile(await download.path()) };
 }
 
 /** Chooses a file in the dialog that the Open button brings. */

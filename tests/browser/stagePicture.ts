@@ -1,6 +1,6 @@
 import type { LocatorScreenshotOptions, Page } from 'playwright-core';
 
-const over = '.view-buttons, .status, .findings-button { visibility: hidden }';
+const over = '.stage-head, .status, .findings-button { visibility: hidden }';
 
 /** The stage as it is drawn now, without what lies over it; a PNG unless `options` say another kind. */
 export async function stagePicture(
@@ -43,4 +43,22 @@ export async function difference(page: Page, one: Buffer, other: Buffer): Promis
     }
     return (4 * differing) / a.length;
   }, pictures);
+}
+
+/** Share of a picture's height, from its upper edge, in which nothing differs from its first pixel. */
+export async function plainAbove(page: Page, picture: Buffer): Promise<number> {
+  return page.evaluate(async (text) => {
+    const bytes = Uint8Array.from(atob(text), (letter) => letter.charCodeAt(0));
+    const bitmap = await createImageBitmap(new Blob([bytes], { type: 'image/png' }));
+    const canvas = new OffscreenCanvas(bitmap.width, bitmap.height);
+    const context = canvas.getContext('2d');
+    if (!context) throw new Error('no canvas to read a picture with');
+    context.drawImage(bitmap, 0, 0);
+    const { data } = context.getImageData(0, 0, bitmap.width, bitmap.height);
+    for (let at = 0; at < data.length; at += 4) {
+      const steps = [0, 1, 2].map((part) => Math.abs((data[at + part] ?? 0) - (data[part] ?? 0)));
+      if (Math.max(...steps) > 12) return Math.floor(at / 4 / bitmap.width) / bitmap.height;
+    }
+    return 1;
+  }, picture.toString('base64'));
 }

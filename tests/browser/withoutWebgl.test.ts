@@ -1,5 +1,14 @@
 import { expect, test } from 'vitest';
-import { drag, fileFrom, girthOf, girthPoint, openedDesk, rested, summaryOf } from './desk.ts';
+import {
+  drag,
+  fileFrom,
+  girthOf,
+  girthPoint,
+  openedDesk,
+  patience,
+  rested,
+  summaryOf,
+} from './desk.ts';
 
 const desk = openedDesk({ width: 1440, height: 900, webgl: false });
 
@@ -51,4 +60,19 @@ test('without WebGL the row chart is given as a file', async () => {
   const { page } = desk();
   const { text } = await fileFrom(page, 'Row chart (CSV)');
   expect(text.trimEnd().split('\r\n')).toHaveLength(33);
+});
+
+test('without WebGL the basket is built up in outline, and leaves as a drawing', async () => {
+  const { page } = desk();
+  await page.getByRole('button', { name: 'Row by row' }).click();
+  const row = page.getByLabel('Row woven last');
+  await expect.poll(async () => Number(await row.getAttribute('max')), patience).toBeGreaterThan(5);
+  await row.fill('5');
+  await expect.poll(() => page.locator('.outline-row').count(), patience).toBe(2 * 6);
+  await page.getByRole('button', { name: 'Done' }).click();
+  await expect.poll(() => page.locator('.outline-row').count(), patience).toBe(2 * 33);
+  await page.getByText('Save as').click();
+  expect(await page.getByRole('button', { name: 'Picture (PNG)' }).count()).toBe(0);
+  const { text } = await fileFrom(page, 'Outlines (SVG)');
+  expect(text).toMatch(/^<svg /);
 });

@@ -26,3 +26,26 @@ test.each(views)('all of the basket is in the picture from the %s', (view) => {
     expect(most).toBeGreaterThan(0.6);
   }
 });
+
+test.each(views)(
+  'under buttons over its upper edge, all of the basket is in the rest of the picture from the %s',
+  (view) => {
+    const size = extent(basket);
+    const { turn, rise } = stand[view];
+    const [high, top, bottom] = [508, 84, 26];
+    const free = 1 - (top + bottom) / high;
+    const away = distance(size, turn, rise, { angle: Math.PI / 6, aspect: 1.4, free });
+    const middle = new Vector3(...size.middle);
+    const camera = new PerspectiveCamera(30, 1.4, 0.1, 1000);
+    camera.position.setFromSphericalCoords(away, Math.PI / 2 - rise, turn).add(middle);
+    camera.lookAt(middle);
+    camera.setViewOffset(1.4 * high, high, 0, (bottom - top) / 2, 1.4 * high, high);
+    camera.updateMatrixWorld();
+    const ys = Array.from({ length: basket.positions.length / 3 }, (_, node) => {
+      const [x = 0, y = 0, z = 0] = basket.positions.subarray(3 * node, 3 * node + 3);
+      return (high * (1 - new Vector3(x / 10, z / 10, -y / 10).project(camera).y)) / 2;
+    });
+    expect(Math.min(...ys)).toBeGreaterThan(top);
+    expect(Math.max(...ys)).toBeLessThan(high - bottom);
+  },
+);

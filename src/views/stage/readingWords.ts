@@ -8,16 +8,16 @@ const least = 1;
 /** What stands beside the lines on the stage, in the plan's unit. */
 export function readingWords({ plan, rows, summary }: Basket, row: number | null): ReadingWords {
   const text = (mm: number) => formatLength(mm, plan.display.unit);
+  const feet = summary.footHeight >= least ? [`feet ${text(summary.footHeight)} high`] : [];
+  const clear = text(summary.centreClearance);
+  const middle = summary.centreClearance >= least ? [`middle ${clear} clear`] : [];
   const read = row === null ? undefined : rows[row - 1];
   return {
     height: text(summary.height),
     length: text(Math.max(...rows.map(({ length }) => length))),
     width: text(Math.max(...rows.map(({ width }) => width))),
-    clearance:
-      summary.centreClearance >= least
-        ? `${text(summary.centreClearance)} clear under the middle`
-        : null,
-    foot: summary.footHeight >= least ? `feet ${text(summary.footHeight)} high` : null,
+    table: ['table', ...feet, ...middle].join('\n'),
+    hasFeet: feet.length > 0,
     tape: read ? `Row ${read.row}: tape ${text(read.tapeGirth)}` : null,
   };
 }

@@ -1,0 +1,170 @@
+import { validateBytes } from 'gltf-validator';
+import { expect, test } from 'vitest';
+import { bytesFrom, fileFrom, openedDesk, patience, summaryOf } from './desk.ts';
+import { plainAbove, stagePicture } from './stagePicture.ts';
+
+/** Counts the draw calls of each frame and keeps the most, shadows and table included. */
+const countDraws = `
+  globalThis.mostDraws = 0;
+  let draws = 0;
+  for (const name of ['drawElements', 'drawArrays', 'drawElementsInstanced', 'drawArraysInstanced']) {
+    const draw = WebGL2RenderingContext.prototype[name];
+    WebGL2RenderingContext.prototype[name] = function (...args) {
+      draws += 1;
+      return draw.apply(this, args);
+    };
+  }
+  const request = globalThis.requestAnimationFrame.bind(globalThis);
+  globalThis.requestAnimationFrame = (callback) => request((time) => {
+    draws = 0;
+    callback(time);
+    globalThis.mostDraws = Math.max(globalThis.mostDraws, draws);
+  });
+`;
+
+const desk = openedDesk({ width: 1440, height: 900, init: countDraws, reducedMotion: 'reduce' });
+
+test('the stage draws its basket, with rim and handle, in twelve calls at the most', async () => {
+  const { page } = desk();
+  await page.getByRole('button', { name: 'Side', exact: true }).click();
+  const most = () =>
+    page.evaluate(() => (globalThis as unknown as { mostDraws: number }).mostDraws);
+  await expect.poll(most, patience).toBeGreaterThan(3);
+  expect(await most()).toBeLessThanOrEqual(12);
+});
+
+test('nothing of the basket lies under the buttons', async () => {
+  const { page } = desk();
+  // the views with nothing behind the basket
+  for (const view of ['Side', 'Underside']) {
+    await page.getByRole('button', { name: view, exact: true }).click();
+    const head = await page.locator('.stage-head').boundingBox();
+    const stage = await page.locator('.stage').boundingBox();
+    if (!head || !stage) throw new Error('there is no stage');
+    const share = (head.y + head.height - stage.y) / stage.height;
+    const plain = async () => plainAbove(page, await stagePicture(page));
+    await expect.poll(plain, patience).toBeGreaterThan(share);
+    expect(await plain()).toBeLessThan(0.5);
+  }
+});
+
+test.each([
+  ['lean', 'Lean of the wall', /^-?\d+\.\d°$/],
+  ['gap', 'Gap between stakes', /^\d.* in$/],
+  ['strain', 'Strain of the weaver’s edge', /^\d+\.\d\d %$/],
+] as const)(
+  'rows coloured by %s have a legend that says so, from least to most',
+  async (...[kind, title, value]) => {
+    const { page } = desk();
+    await page.getByLabel('Colour rows by').selectOption(kind);
+    const legend = page.locator('.tint-legend');
+    expect(await legend.locator('figcaption').textContent()).toBe(title);
+    const ends = await legend.locator('.tint-ends span').allTextContents();
+    expect(ends).toHaveLength(2);
+    for (const end of ends) expect(end).toMatch(value);
+    await page.getByLabel('Colour rows by').selectOption('');
+    expect(await legend.count()).toBe(0);
+  },
+);
+
+test('the sizes on the stage are those of the summary, and a tape lies round the row pointed at', async () => {
+  const { page } = desk();
+  await page.getByRole('button', { name: 'Sizes' }).click();
+  const words = page.locator('.stage-reading');
+  await expect
+    .poll(() => words.allTextContents(), patience)
+    .toContain(await summaryOf(page, 'Height'));
+  expect((await words.allTextContents()).join('\n')).toMatch(
+    `middle ${await summaryOf(page, 'Clear under the middle')} clear`,
+  );
+  await page.locator('tr[data-row="20"]').hover();
+  const tape = await page.locator('tr[data-row="20"] td').first().textContent();
+  await expect
+    .poll(() => words.allTextContents(), patience)
+    .toContain(`Row 20: tape ${tape?.trim()} in`);
+  await page.mouse.move(5, 5);
+  await page.getByRole('button', { name: 'Sizes' }).click();
+});
+
+test('the outline view draws side and end with their sizes', async () => {
+  const { page } = desk();
+  await page.getByRole('button', { name: 'Outline' }).click();
+  const height = await summaryOf(page, 'Height');
+  const drawings = page.getByRole('img', { name: new RegExp(`view: .+ wide, ${height} high`) });
+  expect(await drawings.count()).toBe(2);
+  await page.getByRole('button', { name: 'Outline' }).click();
+});
+
+test('the picture is a PNG of what the stage shows', async () => {
+  const { page } = desk();
+  await page.getByText('Save as').click();
+  const { name, bytes } = await bytesFrom(page, 'Picture (PNG)');
+  expect(name).toBe('Orchard trug.png');
+  expect([...bytes.subarray(0, 8)]).toEqual([0x89, 0x50, 0x4e, 0x47, 0x0d, 0x0a, 0x1a, 0x0a]);
+  const [saved, seen] = [
+    await plainAbove(page, bytes),
+    await plainAbove(page, await stagePicture(page)),
+  ];
+  expect(seen).toBeLessThan(0.5);
+  expect(Math.abs(saved - seen)).toBeLessThan(0.02);
+});
+
+test('outlines, model and solid arrive and open', async () => {
+  const { page } = desk();
+  await page.getByText('Save as').click();
+  const svg = await fileFrom(page, 'Outlines (SVG)');
+  expect(svg.name).toBe('Orchard trug outlines.svg');
+  const read = await page.evaluate((text) => {
+    const drawing = new DOMParser().parseFromString(text, 'image/svg+xml');
+    return {
+      root: drawing.documentElement.tagName,
+      paths: drawing.querySelectorAll('path').length,
+    };
+  }, svg.text);
+  expect(read.root).toBe('svg');
+  expect(read.paths).toBeGreaterThan(60);
+
+  await page.getByText('Save as').click();
+  const glb = await bytesFrom(page, 'Model with strands (GLB)');
+  expect(glb.name).toBe('Orchard trug.glb');
+  const { issues } = await validateBytes(new Uint8Array(glb.bytes));
+  expect([issues.numErrors, issues.numWarnings]).toEqual([0, 0]);
+
+  await page.getByText('Save as').click();
+  const { bytes } = await bytesFrom(page, 'Solid for a mould (STL)');
+  const triangles = bytes.readUInt32LE(80);
+  expect(triangles).toBeGreaterThan(1000);
+  expect(bytes.length).toBe(84 + 50 * triangles);
+});
+
+test('row by row the basket is built up: it plays, can be gone through, says its steps and closes', async () => {
+  const { page } = desk();
+  await page.getByRole('button', { name: 'Row by row' }).click();
+  const words = page.locator('.build-words');
+  await expect.poll(() => words.textContent(), patience).toMatch(/Split the stake.*Pin the two/);
+  const row = page.getByLabel('Row woven last');
+  await page.getByRole('button', { name: 'Play' }).click();
+  await expect.poll(async () => Number(await row.inputValue()), patience).toBeGreaterThan(2);
+  await page.getByRole('button', { name: 'Pause' }).click();
+  await expect.poll(() => row.getAttribute('max'), patience).toBe('32');
+  await row.fill('9');
+  expect(await words.textContent()).toMatch(/Take the pins off.*Row 9 of 32/);
+  await row.fill('32');
+  expect(await words.textContent()).toMatch(/last one/);
+  await page.getByRole('button', { name: 'Done' }).click();
+  expect(await page.locator('.build-bar').count()).toBe(0);
+});
+
+test('settling the rows ahead shows how far it is and can be cancelled', async () => {
+  const { page } = desk();
+  await page.getByRole('button', { name: 'Row by row' }).click();
+  await page.getByLabel('Rows settled').waitFor();
+  await page.getByRole('button', { name: 'Cancel' }).click();
+  expect(await page.getByLabel('Rows settled').count()).toBe(0);
+  const ready = await page.getByLabel('Row woven last').getAttribute('max');
+  expect(Number(ready)).toBeLessThan(32);
+  // a row that was on its way may not arrive any more
+  await page.waitForTimeout(500);
+  expect(await page.getByLabel('Row woven last').getAttribute('max')).toBe(ready);
+  await page.getByRole('button', { name: 'Done' }).click();
+});
