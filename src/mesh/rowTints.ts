@@ -14,18 +14,26 @@ export interface RowTints {
 }
 
 /**
- * Viridis in nine stops, dark to light (van der Walt & Smith 2015; values from memory): its lightness
- * climbs evenly, so that it reads without colour and with any kind of colour blindness.
+ * Viridis in seventeen stops, dark to light (van der Walt & Smith 2015, matplotlib): its lightness climbs evenly,
+ * so that it reads without colour and with any kind of colour blindness.
  */
 export const viridis: readonly (readonly [number, number, number])[] = [
   [68, 1, 84],
+  [72, 24, 106],
   [71, 45, 123],
+  [66, 64, 134],
   [59, 82, 139],
+  [51, 99, 141],
   [44, 114, 142],
+  [38, 130, 142],
   [33, 145, 140],
+  [31, 160, 136],
   [40, 174, 128],
+  [63, 188, 115],
   [94, 201, 98],
+  [132, 212, 75],
   [173, 220, 48],
+  [216, 226, 25],
   [253, 231, 37],
 ];
 
