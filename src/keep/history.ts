@@ -21,6 +21,9 @@ export interface History {
 /** A change with the same key joins the step before it unless this much time has passed, ms. */
 const longestRest = 1500;
 
+/** Keys that begin so are of one hold of the pointer, which is one step however long it rests. */
+const hold = 'hold ';
+
 /** A history without steps. */
 export function newHistory(plan: Plan): History {
   return { plan, past: [], future: [], growing: null };
@@ -38,7 +41,8 @@ export function changed(
   time: number,
 ): History {
   const { growing } = history;
-  const joins = key !== undefined && growing?.key === key && time - growing.time < longestRest;
+  const isSame = key !== undefined && growing?.key === key;
+  const joins = isSame && (key.startsWith(hold) || time - growing.time < longestRest);
   const past = joins ? history.past : [...history.past, { plan: history.plan, label }];
   return { plan, past, future: [], growing: key === undefined ? null : { key, time } };
 }

@@ -47,9 +47,32 @@ export function crossings(count: number): Crossings {
   };
 }
 
+/**
+ * How many sections are drawn in the gap after place `at`: `between`, or none where the strand is sparse and
+ * bears on neither side.
+ */
+export function sectionsAfter(
+  { bears, count }: Crossings,
+  at: number,
+  between: number,
+  sparse: boolean,
+): number {
+  const next = at + 1 < count ? at + 1 : 0;
+  return sparse && bears[at] !== 1 && bears[next] !== 1 ? 0 : between;
+}
+
 /** How many sections a strand is drawn with, `between` of them in each gap. */
-export function sectionCount(path: Crossings, between: number, closed: boolean): number {
-  let count = between * (closed ? path.count : Math.max(0, path.count - 1));
-  for (let at = 0; at < path.count; at += 1) count += path.bears[at] === 1 ? 2 : 1;
+export function sectionCount(
+  path: Crossings,
+  between: number,
+  closed: boolean,
+  sparse: boolean,
+): number {
+  let count = 0;
+  const gaps = closed ? path.count : path.count - 1;
+  for (let at = 0; at < path.count; at += 1) {
+    count += path.bears[at] === 1 ? 2 : 1;
+    if (at < gaps) count += sectionsAfter(path, at, between, sparse);
+  }
   return count;
 }

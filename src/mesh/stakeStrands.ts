@@ -35,6 +35,8 @@ export function stakeStrands(basket: Basket, normals: Float64Array, over: number
     colour,
     seed: 17,
     between: 1,
+    // rows follow each other closely up the wall
+    sparse: true,
     closed: false,
   }));
 }

@@ -33,6 +33,8 @@ export interface Strand {
   readonly seed: number;
   /** Sections drawn in each gap. */
   readonly between: number;
+  /** True where places that only pass lie so close that nothing need be drawn between them. */
+  readonly sparse?: boolean;
   /** True when the last place leads on to the first. */
   readonly closed: boolean;
 }

@@ -4,7 +4,7 @@
  */
 
 import type { Colour } from '../plan/dyes.ts';
-import { field, stride } from './crossings.ts';
+import { field, sectionsAfter, stride } from './crossings.ts';
 import { capRing, joinRings } from './rings.ts';
 import type { Section } from './section.ts';
 import type { Strand, StrandMesh } from './strandMesh.ts';
@@ -41,7 +41,9 @@ export class Sweep {
     };
   }
 
-  add({ path, section, thickness, thinned, colour, seed, between, closed }: Strand): void {
+  add(added: Strand): void {
+    const { path, section, thickness, thinned, colour, seed, between, closed } = added;
+    const { sparse = false } = added;
     this.#section = section;
     this.#thickness = thickness;
     this.#thinned = thinned;
@@ -58,7 +60,8 @@ export class Sweep {
       const next = here + 1 < count ? here + 1 : 0;
       if (next === 0 && !closed) break;
       const reach = bears[next] === 1 ? data[next * stride + field.bearing]! : 0;
-      this.#gap(data, at, next * stride, half, reach, between, strand[here]!, here);
+      const sections = sectionsAfter(path, here, between, sparse);
+      this.#gap(data, at, next * stride, half, reach, sections, strand[here]!, here);
     }
     const sides = section.shade.length;
     const rings = (this.#vertex - first) / sides;

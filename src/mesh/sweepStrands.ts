@@ -12,9 +12,9 @@ export function sweepStrands(
   const drawn = strands
     .filter(({ path }) => path.count >= 2)
     .map((strand) => ({ ...strand, between: Math.min(strand.between, most) }));
-  for (const { path, section, between, closed } of drawn) {
+  for (const { path, section, between, closed, sparse = false } of drawn) {
     const sides = section.shade.length;
-    const rings = sectionCount(path, between, closed);
+    const rings = sectionCount(path, between, closed, sparse);
     vertices += sides * (rings + (closed ? 0 : 2));
     triangles += 2 * sides * (closed ? rings : rings - 1) + (closed ? 0 : 2 * (sides - 2));
   }

@@ -68,3 +68,9 @@ test('each step says what it did', () => {
   expect(history.past.map(({ label }) => label)).toEqual(['first', 'second']);
   expect(undone(history).future.map(({ label }) => label)).toEqual(['second']);
 });
+
+test('one hold of the pointer is one step, however long it rests between two moves', () => {
+  const history = after(['a', 'hold point-1 5', 0], ['b', 'hold point-1 5', 60_000]);
+  expect(history.past).toHaveLength(1);
+  expect(after(['a', 'hold point-1 5', 0], ['b', 'hold point-1 9', 60]).past).toHaveLength(2);
+});
