@@ -110,7 +110,7 @@ export function StageRoom({ onFindings }: Props) {
           </SafetyNet>
         )}
         {show.tint && tints && !isDrawing && (
-          <TintLegend kind={show.tint} tints={tints} unit={plan.display.unit} />
+          <TintLegend kind={show.tint} tints={tints} unit={plan.display.unit} top={over + 6} />
         )}
         <Status />
         {basket && <FindingsButton findings={basket.findings} onPress={onFindings} />}

@@ -18,11 +18,14 @@ const folder = fileURLToPath(new URL('../../docs/pictures/', import.meta.url));
 const quality = 88;
 
 const desktop = { width: 1440, height: 900 } as const;
+const tablet = { width: 820, height: 1180 } as const;
 
 mkdirSync(folder, { recursive: true });
 await wholePage('app', desktop);
 await wholePage('app-night', { ...desktop, colorScheme: 'dark' });
-await wholePage('app-tablet', { width: 820, height: 1180 });
+await wholePage('app-tablet', tablet);
+await rowByRow('row-by-row', desktop, 14);
+await readings('sizes-and-lean', tablet);
 for (const { id, plan } of demos) await stage(id, plan, 'Three-quarter');
 await stage('orchard-trug-underside', demos[0].plan, 'Underside');
 await stage('label-pot-top', planOf('label-pot'), 'Top');
@@ -33,6 +36,29 @@ await outline('pull-in-late', jar([at(4, 600), at(12, 700), at(28, 700), at(36, 
 /** The app as a person sees it. */
 async function wholePage(name: string, options: AppOptions): Promise<void> {
   await taken(name, { options }, (page, path) => page.screenshot({ path, type: 'jpeg', quality }));
+}
+
+/** The app with the demo basket as it stands after a row. */
+async function rowByRow(name: string, options: AppOptions, row: number): Promise<void> {
+  await taken(name, { options }, async (page, path) => {
+    await page.getByRole('button', { name: 'Row by row' }).click();
+    await page.locator('.build-progress').waitFor();
+    await page.locator('.build-progress').waitFor({ state: 'detached' });
+    await page.getByLabel('Row woven last').fill(`${row}`);
+    await drawn(page);
+    await page.screenshot({ path, type: 'jpeg', quality });
+  });
+}
+
+/** The app with its sizes on the stage and its rows coloured by their lean. */
+async function readings(name: string, options: AppOptions): Promise<void> {
+  await taken(name, { options }, async (page, path) => {
+    await page.getByRole('button', { name: 'Sizes' }).click();
+    await page.getByLabel('Colour rows by').selectOption('lean');
+    await page.mouse.move(0, 0);
+    await drawn(page);
+    await page.screenshot({ path, type: 'jpeg', quality });
+  });
 }
 
 /** A plan's basket on its table, from one of the five sides. */

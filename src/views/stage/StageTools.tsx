@@ -3,7 +3,7 @@ import type { Basket } from '../../model/basket.ts';
 import type { TakePicture } from '../../scene/Snapshot.tsx';
 import { SaveMenu } from './SaveMenu.tsx';
 import type { StageShow } from './stageShow.ts';
-import { tintTitles } from './stageShow.ts';
+import { tintNames } from './stageShow.ts';
 
 interface Props {
   readonly basket: Basket | null;
@@ -56,7 +56,7 @@ export function StageTools(props: Props) {
             <option value="">Own colours</option>
             {tintKinds.map((kind) => (
               <option key={kind} value={kind}>
-                {tintTitles[kind]}
+                {tintNames[kind]}
               </option>
             ))}
           </select>

@@ -8,14 +8,16 @@ interface Props {
   readonly kind: TintKind;
   readonly tints: RowTints;
   readonly unit: Unit;
+  /** Where it begins on the stage, CSS pixels from its upper edge. */
+  readonly top: number;
 }
 
 const ramp = `linear-gradient(90deg, ${viridis.map((stop) => `rgb(${stop.join(' ')})`).join(', ')})`;
 
 /** What the colours of the rows stand for, from the least to the most. */
-export function TintLegend({ kind, tints: { least, most }, unit }: Props) {
+export function TintLegend({ kind, tints: { least, most }, unit, top }: Props) {
   return (
-    <figure className="tint-legend">
+    <figure className="tint-legend" style={{ top }}>
       <figcaption>{tintTitles[kind]}</figcaption>
       <div className="tint-ramp" style={{ background: ramp }} />
       <div className="tint-ends">
