@@ -2,6 +2,7 @@ import react from '@vitejs/plugin-react';
 import { defineConfig } from 'vitest/config';
 import { offline } from './.config/offline.mjs';
 import { pagePolicy, safeHeaders } from './.config/policy.mjs';
+import { threeParts } from './.config/threeParts.mjs';
 
 const project = import.meta.dirname;
 
@@ -13,7 +14,7 @@ export default defineConfig({
   root: 'src',
   publicDir: '../public',
   base: './',
-  plugins: [react(), pagePolicy(), offline()],
+  plugins: [react(), threeParts(), pagePolicy(), offline()],
   worker: { format: 'es' },
   build: {
     outDir: '../dist',

@@ -1,4 +1,4 @@
-import { useMemo, useState } from 'react';
+import { lazy, Suspense, useMemo, useState } from 'react';
 import type { BasketMesh } from '../mesh/basketMesh.ts';
 import type { RowTints } from '../mesh/rowTints.ts';
 import { tinted } from '../mesh/rowTints.ts';
@@ -8,7 +8,6 @@ import type { Inset } from './frameBasket.ts';
 import { extent } from './frameBasket.ts';
 import { PointedWall } from './PointedWall.tsx';
 import type { ReadingWords } from './Readings.tsx';
-import { Readings } from './Readings.tsx';
 import type { TakePicture } from './Snapshot.tsx';
 import { Snapshot } from './Snapshot.tsx';
 import { StageCanvas } from './StageCanvas.tsx';
@@ -17,6 +16,8 @@ import { stageColours } from './stageColours.ts';
 import type { StageTheme, StageView } from './stageView.ts';
 import { useReach } from './useReach.ts';
 import './stage.css';
+
+const Readings = lazy(async () => ({ default: (await import('./Readings.tsx')).Readings }));
 
 interface Props {
   /** The settled basket; null before the first. */
@@ -76,13 +77,15 @@ export function Stage(props: Props) {
           <StrandSet mesh={weavers} picked={row} accent={colours.accent} />
           <StrandSet mesh={mesh.fittings} picked={null} accent={colours.accent} />
           {readings && (
-            <Readings
-              basket={basket}
-              row={row}
-              words={readings}
-              ink={colours.ink}
-              accent={colours.accent}
-            />
+            <Suspense fallback={null}>
+              <Readings
+                basket={basket}
+                row={row}
+                words={readings}
+                ink={colours.ink}
+                accent={colours.accent}
+              />
+            </Suspense>
           )}
           <PointedWall basket={basket} onRow={onRow} />
           <Eye

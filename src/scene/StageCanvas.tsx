@@ -1,12 +1,32 @@
-import { Canvas } from '@react-three/fiber';
+import { Canvas, extend } from '@react-three/fiber';
 import type { ReactNode } from 'react';
 import { useState } from 'react';
-import { NoToneMapping } from 'three';
+import {
+  Color,
+  DirectionalLight,
+  Group,
+  HemisphereLight,
+  Mesh,
+  MeshBasicMaterial,
+  MeshLambertMaterial,
+  NoToneMapping,
+} from 'three';
 import { Lights } from './Lights.tsx';
 import { LostPicture } from './LostPicture.tsx';
 import { stageColours } from './stageColours.ts';
 import type { StageTheme } from './stageView.ts';
 import { Table } from './Table.tsx';
+
+// All that scenes are made of; what is not named here is not in the built app (.config/threeParts.mjs).
+extend({
+  Color,
+  DirectionalLight,
+  Group,
+  HemisphereLight,
+  Mesh,
+  MeshBasicMaterial,
+  MeshLambertMaterial,
+});
 
 interface Props {
   readonly theme: StageTheme;

@@ -160,10 +160,21 @@ test('row by row the basket is built up: it plays, can be gone through, says its
 
 test('settling the rows ahead shows how far it is and can be cancelled', async () => {
   const { page } = desk();
+  // pressed as soon as it is there: all rows may be settled before a mouse could come to it
+  await page.evaluate(() => {
+    const watch = new MutationObserver(() => {
+      const progress = document.querySelector('.build-progress');
+      if (!progress) return;
+      watch.disconnect();
+      document.title = progress.textContent ?? '';
+      progress.querySelector('button')?.click();
+    });
+    watch.observe(document.body, { childList: true, subtree: true });
+  });
   await page.getByRole('button', { name: 'Row by row' }).click();
-  await page.getByLabel('Rows settled').waitFor();
-  await page.getByRole('button', { name: 'Cancel' }).click();
-  expect(await page.getByLabel('Rows settled').count()).toBe(0);
+  await page.getByLabel('Row woven last').waitFor();
+  await expect.poll(() => page.title(), patience).toMatch(/^\d+ of 32 settledCancel$/);
+  await expect.poll(() => page.getByLabel('Rows settled').count(), patience).toBe(0);
   const ready = await page.getByLabel('Row woven last').getAttribute('max');
   expect(Number(ready)).toBeLessThan(32);
   // a row that was on its way may not arrive any more
