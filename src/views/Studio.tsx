@@ -4,8 +4,8 @@ import { Bench } from './Bench.tsx';
 import { FileDrop } from './FileDrop.tsx';
 import { Header } from './Header.tsx';
 import { KeyList } from './KeyList.tsx';
-import { openFile } from './openFile.ts';
 import { ProblemBanner } from './ProblemBanner.tsx';
+import { takeFilesHere } from './take/takeFiles.ts';
 import { useKeys } from './useKeys.ts';
 import { useShapeTimes } from './useShapeTimes.ts';
 import { useTheme } from './useTheme.ts';
@@ -23,10 +23,10 @@ export function Studio() {
   useShapeTimes();
   return (
     <div className="studio">
-      <Header onFile={openFile} onKeys={listKeys} />
+      <Header onFiles={takeFilesHere} onKeys={listKeys} />
       {problem && <ProblemBanner problem={problem} onDismiss={() => showProblem(null)} />}
       <Bench />
-      <FileDrop onFile={openFile} />
+      <FileDrop onFiles={takeFilesHere} />
       <KeyList dialog={keys} />
     </div>
   );

@@ -1,0 +1,60 @@
+import { useEffect, useId, useRef, useState } from 'react';
+import type { Question } from './asking.ts';
+import { useOpenQuestion } from './asking.ts';
+import './ask.css';
+
+/** Shows the question that is open, if there is one. */
+export function AskDialog() {
+  const open = useOpenQuestion();
+  if (!open) return null;
+  return <Asked key={open.number} question={open.question} onAnswer={open.answer} />;
+}
+
+interface Props {
+  readonly question: Question;
+  readonly onAnswer: (answer: { value: string; isForAll: boolean }) => void;
+}
+
+function Asked({ question, onAnswer }: Props) {
+  const { title, text, choices, forAll } = question;
+  const dialog = useRef<HTMLDialogElement>(null);
+  const [isForAll, setForAll] = useState(false);
+  const id = useId();
+  useEffect(() => dialog.current?.showModal(), []);
+  return (
+    <dialog
+      ref={dialog}
+      className="ask"
+      aria-labelledby={id}
+      onCancel={(event) => {
+        event.preventDefault();
+        onAnswer({ value: choices.at(-1)?.value ?? choices[0].value, isForAll: false });
+      }}
+    >
+      <h2 id={id}>{title}</h2>
+      <p>{text}</p>
+      {forAll && (
+        <label className="ask-all">
+          <input
+            type="checkbox"
+            checked={isForAll}
+            onChange={({ target }) => setForAll(target.checked)}
+          />
+          {forAll}
+        </label>
+      )}
+      <p className="ask-choices">
+        {choices.map(({ value, label }, at) => (
+          <button
+            key={value}
+            type="button"
+            className={at === 0 ? 'main-button' : undefined}
+            onClick={() => onAnswer({ value, isForAll })}
+          >
+            {label}
+          </button>
+        ))}
+      </p>
+    </dialog>
+  );
+}
