@@ -1,5 +1,5 @@
 /** The whole shelf as one zip archive: a folder for each plan, with its versions and its bench. */
-import { strFromU8, strToU8, unzip, zipSync } from 'fflate';
+import { strFromU8, strToU8, unzipSync, zipSync } from 'fflate';
 import type { Problem } from '../plan/problems.ts';
 import { longestText, readPlan, writePlan } from '../plan/read.ts';
 import type { Plan } from '../plan/schema.ts';
@@ -55,9 +55,9 @@ export function writeArchive(
 }
 
 /** The plans of an archive. One that cannot be read does not stop the others. */
-export async function readArchive(bytes: Uint8Array, archive: string): Promise<ArchiveReading> {
+export function readArchive(bytes: Uint8Array, archive: string): ArchiveReading {
   const problems: Problem[] = [];
-  const files = await unpacked(bytes, archive, problems);
+  const files = unpacked(bytes, archive, problems);
   const plans: ArchivedPlan[] = [];
   for (const [path, content] of files) {
     const folder = path.slice(0, path.lastIndexOf('/') + 1);
@@ -99,11 +99,11 @@ function versionsIn(
   });
 }
 
-async function unpacked(
+function unpacked(
   bytes: Uint8Array,
   archive: string,
   problems: Problem[],
-): Promise<ReadonlyMap<string, Uint8Array>> {
+): ReadonlyMap<string, Uint8Array> {
   let seen = 0;
   const isTaken = ({ name, originalSize }: { name: string; originalSize: number }) => {
     if (name.endsWith('/')) return false;
@@ -115,10 +115,8 @@ async function unpacked(
     return isSmall && seen <= mostFiles;
   };
   try {
-    const files = await new Promise<Record<string, Uint8Array>>((resolve, reject) =>
-      unzip(bytes, { filter: isTaken }, (error, data) => (error ? reject(error) : resolve(data))),
-    );
-    return new Map(Object.entries(files));
+    // not in a worker: fflate makes its own out of text, which the page's policy forbids
+    return new Map(Object.entries(unzipSync(bytes, { filter: isTaken })));
   } catch {
     const found = 'a file that cannot be unpacked';
     problems.push({ file: archive, path: '', found, allowed: 'a shelf saved by Girthline (zip)' });

@@ -83,6 +83,7 @@ async function begin(db: ShelfDb): Promise<KeptHere> {
     onSaved(id) {
       shelfChanged();
       talk.tell({ tab, id });
+      askToStay();
     },
     onClash: (clash) => keepState.setState({ clash }),
     onRefused: heardRefusal,
@@ -102,6 +103,15 @@ async function begin(db: ShelfDb): Promise<KeptHere> {
     if (document.visibilityState === 'hidden') own.leave();
   });
   return { keeper: own, talk, tab };
+}
+
+let isAskedToStay = false;
+
+/** Asks the browser, once there is something to lose, not to clear the shelf away when it needs room. */
+function askToStay(): void {
+  if (isAskedToStay) return;
+  isAskedToStay = true;
+  globalThis.navigator?.storage?.persist?.().catch(() => {});
 }
 
 function withoutShelf(why: NotKept): void {

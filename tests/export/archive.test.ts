@@ -20,7 +20,7 @@ test('a shelf that is saved and opened again is the same, with versions and benc
     { plan: pot, versions: [], bench: undefined },
     { plan: { ...pot, notes: 'of the same name' }, versions: [], bench: undefined },
   ];
-  const { plans: read, problems } = await readArchive(writeArchive(plans, fileStem), 'shelf.zip');
+  const { plans: read, problems } = readArchive(writeArchive(plans, fileStem), 'shelf.zip');
   expect(problems).toEqual([]);
   expect(read.map(({ file: _, ...one }) => one)).toEqual(plans);
 });
@@ -35,7 +35,7 @@ test('names that no file may have do no harm in an archive, and come back', asyn
   expect(new Set(files.map((file) => file.toLowerCase())).size).toBe(names.length);
   for (const file of files)
     expect(file).toMatch(/^[^/<>\\:*?"|]+\/[^/<>\\:*?"|]+\.girthline\.json$/);
-  const { plans: read } = await readArchive(bytes, 'shelf.zip');
+  const { plans: read } = readArchive(bytes, 'shelf.zip');
   expect(read.map(({ plan }) => plan.name)).toEqual(plans.map(({ plan }) => plan.name));
 });
 
@@ -52,7 +52,7 @@ test('one bad plan does not stop the others, and is told by archive, file, key, 
     'note.txt': strToU8('Dear class'),
     'in/a/folder.json': strToU8(writePlan(pot)),
   });
-  const { plans, problems } = await readArchive(bytes, 'class.zip');
+  const { plans, problems } = readArchive(bytes, 'class.zip');
   expect(plans.map(({ plan }) => plan.name)).toEqual([trug.name, pot.name]);
   const lines = problems.map(problemText);
   expect(lines[0]).toMatch(
@@ -65,7 +65,7 @@ test('one bad plan does not stop the others, and is told by archive, file, key, 
 test('a file that is no archive, or half of one, is refused and is no error', async () => {
   const whole = writeArchive([{ plan: trug, versions, bench }], fileStem);
   for (const bytes of [strToU8('PK\u0003\u0004 no zip'), new Uint8Array(0), whole.slice(0, 700)]) {
-    const { plans, problems } = await readArchive(bytes, 'torn.zip');
+    const { plans, problems } = readArchive(bytes, 'torn.zip');
     expect(plans).toEqual([]);
     expect(problems.map(problemText)).toEqual([
       'torn.zip: the whole document: found a file that cannot be unpacked, ' +
@@ -76,7 +76,7 @@ test('a file that is no archive, or half of one, is refused and is no error', as
 
 test('a file in an archive that is longer than any plan is not unpacked', async () => {
   const bytes = zipSync({ 'big.json': new Uint8Array(5_000_000) });
-  const { plans, problems } = await readArchive(bytes, 'big.zip');
+  const { plans, problems } = readArchive(bytes, 'big.zip');
   expect(plans).toEqual([]);
   expect(problems[0]).toMatchObject({ file: 'big.zip: big.json', found: '5000000 bytes' });
 });

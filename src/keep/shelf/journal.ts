@@ -7,6 +7,7 @@ import type { Plan } from '../../plan/schema.ts';
 import type { BenchPage } from '../benchBook.ts';
 import { readPage } from '../benchBook.ts';
 import type { DraftStore } from '../draft.ts';
+import type { State, Tail } from './states.ts';
 
 const prefix = 'girthline.journal.';
 
@@ -20,7 +21,12 @@ export interface JournalEntry {
   readonly page: BenchPage | null;
   /** Counts the tab's changes. */
   readonly count: number;
+  /** What can be undone and redone beyond what the database has; null where that is too much. */
+  readonly tail: Tail | null;
 }
+
+/** So many plans at most are written at each change. */
+export const longestTail = 12;
 
 /** The part of the browser's storage that the journal uses. */
 export type JournalStore = DraftStore & Pick<Storage, 'key' | 'length'>;
@@ -72,5 +78,18 @@ function entryOf(value: Partial<Record<keyof JournalEntry, unknown>> | null): Jo
     known: typeof value.known === 'number' ? value.known : null,
     page: readPage(value.page) ?? null,
     count: typeof value.count === 'number' ? value.count : 0,
+    tail: tailFrom(value.tail),
   };
+}
+
+function tailFrom(value: unknown): Tail | null {
+  const { from, cursor, states } = (value ?? {}) as Partial<Record<keyof Tail, unknown>>;
+  if (typeof from !== 'number' || typeof cursor !== 'number' || !Array.isArray(states)) return null;
+  const read: State[] = [];
+  for (const one of states.slice(0, longestTail) as Partial<Record<keyof State, unknown>>[]) {
+    const reading = checkPlan(one?.plan, 'the journal');
+    if (!reading.ok || typeof one.id !== 'string' || typeof one.label !== 'string') return null;
+    read.push({ id: one.id, plan: reading.plan, label: one.label });
+  }
+  return { from, cursor, states: read };
 }

@@ -11,12 +11,12 @@ import type { BenchPage } from '../benchBook.ts';
 import { sameShape } from '../sameShape.ts';
 import type { Studio } from '../studio.ts';
 import type { JournalStore } from './journal.ts';
-import { clearJournal, writeJournal } from './journal.ts';
+import { clearJournal, longestTail, writeJournal } from './journal.ts';
 import type { ShelfDb } from './records.ts';
 import type { TheirPlan, Work } from './saveWork.ts';
 import { saveWork } from './saveWork.ts';
 import type { StateRow } from './states.ts';
-import { stateRow } from './states.ts';
+import { stateRow, tailOf } from './states.ts';
 
 export interface KeeperOptions {
   readonly db: ShelfDb;
@@ -68,7 +68,7 @@ const restAfterRefusal = 5000;
 export function keeper(options: KeeperOptions): Keeper {
   const { db, tab, studio, journal, pageOf, found } = options;
   const known = new Map(found?.known);
-  const lookedAt = new Map<string, Plan>();
+  const lookedAt = new Map<string, { readonly plan: Plan; readonly page: BenchPage | undefined }>();
   let count = found?.count ?? 0;
   let written = found?.written ?? null;
   let savedCount = count;
@@ -89,19 +89,23 @@ export function keeper(options: KeeperOptions): Keeper {
     return { id, plan, history, page, picture };
   };
   const jot = () => {
+    if (!journal) return;
     clearTimeout(journalTimer);
     journalTimer = undefined;
     journalled = performance.now();
     const { id, plan, history, page } = present();
     const label = history.past.at(-1)?.label ?? 'a change';
-    const entry = { id, plan, label, known: known.get(id) ?? null, page: page ?? null, count };
-    writeJournal(journal, tab, entry);
+    const whole = tailOf(stateRow(history), written);
+    const tail = whole.states.length > longestTail ? null : whole;
+    const base = { known: known.get(id) ?? null, page: page ?? null, count, tail };
+    writeJournal(journal, tab, { id, plan, label, ...base });
   };
   const once = async () => {
     const counted = count;
     const { id, plan, history, page, picture } = present();
     const row = stateRow(history);
-    const isWorkedOn = page !== undefined || lookedAt.get(id) !== plan;
+    const seen = lookedAt.get(id);
+    const isWorkedOn = seen?.plan !== plan || seen.page !== page;
     const work: Work = {
       ...{ tab, id, plan, row, written, page, isWorkedOn, count: counted },
       ...{ known: known.get(id), thumbnail: picture, now: Date.now() },
@@ -182,7 +186,7 @@ export function keeper(options: KeeperOptions): Keeper {
     },
     looksAt(id, plan) {
       known.delete(id);
-      lookedAt.set(id, plan);
+      lookedAt.set(id, { plan, page: pageOf(id) });
     },
     stop() {
       stop();

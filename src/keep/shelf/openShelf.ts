@@ -8,7 +8,7 @@ const databaseName = 'girthline';
 const shelfVersion = 1;
 
 /** A database that has not opened by then is held up by another page, ms. */
-const patience = 4000;
+const patience = 2500;
 
 export type Opening =
   | { readonly kind: 'open'; readonly db: ShelfDb }

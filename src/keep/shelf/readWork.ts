@@ -8,7 +8,7 @@ import { newHistory, opened } from '../history.ts';
 import { isSame } from './isSame.ts';
 import type { ShelfDb, TabRecord } from './records.ts';
 import type { StateRow } from './states.ts';
-import { historyOf, stateRow } from './states.ts';
+import { historyOf, rowOf } from './states.ts';
 
 export interface FoundWork {
   readonly history: History;
@@ -31,8 +31,8 @@ export async function readWork(
   tab: string,
 ): Promise<FoundWork | readonly Problem[] | null> {
   const record = await db.get('tabs', tab);
-  const own = record ? await historyOfTab(db, record) : null;
-  const found = own ?? (await lastPlan(db));
+  const written = record ? await rowOfTab(db, record) : null;
+  const found = (written && historyOf(written)) ?? (await lastPlan(db));
   if (!found) return null;
   const kept = await db.get('plans', found.id);
   const reading = checkPlan(kept?.plan ?? found.plan, 'the plan on the shelf');
@@ -43,7 +43,7 @@ export async function readWork(
     : opened(found, reading.plan, found.id, 'what another tab changed');
   return {
     history,
-    written: own && stateRow(own),
+    written,
     count: record?.count ?? 0,
     ...(await companions(db, history)),
   };
@@ -73,10 +73,10 @@ export async function pageOfPlan(
   return entry && readPage(entry.page);
 }
 
-async function historyOfTab(db: ShelfDb, record: TabRecord): Promise<History | null> {
+async function rowOfTab(db: ShelfDb, record: TabRecord): Promise<StateRow | null> {
   const { tab, first, last } = record;
   const states = await db.getAll('states', IDBKeyRange.bound([tab, first], [tab, last]));
-  return historyOf(record, states);
+  return rowOf(record, states);
 }
 
 /** The tab that saved last; undefined where none has. */
@@ -88,7 +88,8 @@ export async function lastTab(db: ShelfDb): Promise<TabRecord | undefined> {
 
 async function lastPlan(db: ShelfDb): Promise<History | null> {
   const record = await lastTab(db);
-  const history = record ? await historyOfTab(db, record) : null;
+  const row = record ? await rowOfTab(db, record) : null;
+  const history = row && historyOf(row);
   return history && newHistory(history.plan, history.id);
 }
 

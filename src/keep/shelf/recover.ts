@@ -2,6 +2,7 @@
 import { sketch } from '../../mesh/sketch.ts';
 import { demos } from '../../plan/demo/demos.ts';
 import type { Plan } from '../../plan/schema.ts';
+import type { History } from '../history.ts';
 import { changed, newHistory, opened } from '../history.ts';
 import { newId } from '../newId.ts';
 import { cardOf } from './card.ts';
@@ -12,6 +13,7 @@ import type { JournalEntry, JournalStore } from './journal.ts';
 import { clearJournal, readJournal, tabsInJournal } from './journal.ts';
 import type { FoundWork } from './readWork.ts';
 import type { PlanRecord, ShelfDb } from './records.ts';
+import { historyOf, withTail } from './states.ts';
 import { isGone } from './tabLock.ts';
 
 /** What `tab` left, with the change of its journal where that is newer. */
@@ -29,6 +31,8 @@ export async function withJournal(
   const { page, label, count } = entry;
   const before = found?.history;
   const next = () => {
+    const whole = isMine && tailed(entry, found);
+    if (whole) return whole;
     if (!before) return newHistory(plan, id);
     if (before.id !== id) return opened(before, plan, id, label);
     return isSame(before.plan, plan) ? before : changed(before, plan, label, undefined, 0);
@@ -42,6 +46,13 @@ export async function withJournal(
     known,
     pages: { ...found?.pages, ...(page && { [id]: page }) },
   };
+}
+
+/** The history with the journal's undo and redo; null where they do not fit the plan or the database. */
+function tailed({ id, plan, tail }: JournalEntry, found: FoundWork | null): History | null {
+  const row = tail && withTail(found?.written ?? null, tail);
+  const history = row && historyOf(row);
+  return history?.id === id && isSame(history.plan, plan) ? history : null;
 }
 
 /** Brings the last changes of tabs that are gone for good into the database. */

@@ -39,8 +39,8 @@ export type Saving =
 /** A plan as another tab has left it. */
 export type TheirPlan = PlanRecord & { readonly page: BenchPage | undefined };
 
-/** So long after the last one, a version is put by before the plan is changed, ms. */
-const restBetweenVersions = 10 * 60_000;
+/** So long after the last one, or the plan's beginning, a version is put by before a change, ms. */
+const timeBetweenVersions = 10 * 60_000;
 
 /** Writes `work`. Rejects where the browser refuses, and then nothing is written. */
 export async function saveWork(db: ShelfDb, work: Work): Promise<Saving> {
@@ -69,7 +69,8 @@ async function savePlan(change: Change, work: Work): Promise<Saving> {
     return { kind: 'clash', theirs: { ...record, page: keptPage } };
   }
   let versioned = card?.versioned ?? 0;
-  if (record && card && now - versioned > restBetweenVersions && !isSame(record.plan, plan)) {
+  const since = Math.max(versioned, card?.made ?? now);
+  if (record && card && now - since > timeBetweenVersions && !isSame(record.plan, plan)) {
     await putVersion(change, { of: id, name: null, made: card.updated, plan: record.plan }, card);
     versioned = now;
   }

@@ -24,7 +24,9 @@ export function SideChooser({ side }: { readonly side: Side }) {
       if (isWanted) setCards(now.slice(0, mostCards));
     };
     void read();
-    const leave = keepState.subscribe((state) => void read(state));
+    const leave = keepState.subscribe((state, before) => {
+      if (state.changes !== before.changes) void read(state);
+    });
     return () => {
       isWanted = false;
       leave();

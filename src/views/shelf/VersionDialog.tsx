@@ -37,7 +37,7 @@ export function VersionDialog({ db, id, card }: Props) {
       )}
       {card && versions?.length === 0 && (
         <p className="soft">
-          None yet. Girthline puts one by when you come back to a plan after a rest of ten minutes.
+          None yet. Girthline puts one by every ten minutes while you change a plan.
         </p>
       )}
       <ul className="version-list">
@@ -64,14 +64,14 @@ function VersionLine({ db, version }: { readonly db: ShelfDb; readonly version: 
       </div>
       <div className="version-acts">
         <button type="button" onClick={() => bringBack(db, version)}>
-          Bring back<span className="unseen">: {`${called}, ${when}`}</span>
+          Bring back<span className="unseen"> {`${called}, ${when}`}</span>
         </button>
         <button type="button" onClick={() => laidBeside(version)}>
-          Open beside<span className="unseen"> the present one: {`${called}, ${when}`}</span>
+          Open beside<span className="unseen"> the plan as it is now {`${called}, ${when}`}</span>
         </button>
         {version.name === null && (
           <button type="button" onClick={() => namedAnew(db, version)}>
-            Keep for good<span className="unseen">: {when}</span>
+            Keep for good<span className="unseen"> the version of {when}</span>
           </button>
         )}
       </div>

@@ -56,7 +56,7 @@ async function readArchiveFile(file: File, problems: Problem[]): Promise<Incomin
     return [];
   }
   const { readArchive } = await import('../../export/archive.ts');
-  const reading = await readArchive(new Uint8Array(await file.arrayBuffer()), file.name);
+  const reading = readArchive(new Uint8Array(await file.arrayBuffer()), file.name);
   problems.push(...reading.problems);
   return [...reading.plans];
 }

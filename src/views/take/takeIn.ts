@@ -35,9 +35,11 @@ export async function takeInOne(plan: Plan): Promise<void> {
     return;
   }
   await keptHere()?.keeper.flush();
-  const twin = twinOf(plan, await cardsOf(db));
+  const twins = twinsOf(plan, await cardsOf(db));
+  const same = await sameOnShelf(db, twins, plan);
+  if (same) return openTwin(same.id);
+  const [twin] = twins;
   if (!twin) return openNew(plan);
-  if (await isOnShelf(db, twin, plan)) return openTwin(twin.id);
   const { value } = await askAbout(plan, twin);
   if (value === 'both') return openNew(plan);
   if (value === 'replace') {
@@ -50,13 +52,18 @@ export async function takeInOne(plan: Plan): Promise<void> {
 export async function takeInAll(db: ShelfDb, incoming: readonly Incoming[]): Promise<TakenIn> {
   await keptHere()?.keeper.flush();
   const cards = await cardsOf(db);
-  const byName = new Map(cards.map((card) => [nameKey(card.name), card]));
+  const byName = new Map<string, Card[]>();
+  for (const card of cards) {
+    const key = nameKey(card.name);
+    byName.set(key, [...(byName.get(key) ?? []), card]);
+  }
   const taken = { added: 0, replaced: 0, skipped: 0, same: 0 };
   const fresh: NewPlan[] = [];
   let forAll: string | null = null;
   for (const [at, one] of incoming.entries()) {
-    const twin = byName.get(nameKey(one.plan.name));
-    if (twin && (await isOnShelf(db, twin, one.plan))) {
+    const twins = byName.get(nameKey(one.plan.name)) ?? [];
+    const [twin] = twins;
+    if (await sameOnShelf(db, twins, one.plan)) {
       taken.same += 1;
       continue;
     }
@@ -110,12 +117,21 @@ async function openTwin(id: string): Promise<void> {
   if (problem) presentStudio().showProblem(problem);
 }
 
-function twinOf(plan: Plan, cards: readonly Card[]): Card | undefined {
-  return cards.find(({ name }) => nameKey(name) === nameKey(plan.name));
+/** The plans of the same name, the latest changed first. */
+function twinsOf(plan: Plan, cards: readonly Card[]): readonly Card[] {
+  return cards.filter(({ name }) => nameKey(name) === nameKey(plan.name));
 }
 
-async function isOnShelf(db: ShelfDb, { id }: Card, plan: Plan): Promise<boolean> {
-  return isSame((await db.get('plans', id))?.plan, plan);
+/** The one of `twins` that is the very same plan, if there is one. */
+async function sameOnShelf(
+  db: ShelfDb,
+  twins: readonly Card[],
+  plan: Plan,
+): Promise<Card | undefined> {
+  for (const twin of twins) {
+    if (isSame((await db.get('plans', twin.id))?.plan, plan)) return twin;
+  }
+  return undefined;
 }
 
 function nameKey(name: string): string {

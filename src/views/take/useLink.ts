@@ -9,6 +9,8 @@ export function useLink(hash: string): void {
     const { pathname, search } = globalThis.location;
     // so that loading the page again does not ask once more
     globalThis.history.replaceState(null, '', `${pathname}${search}#plan`);
+    // which the browser itself does not tell, so that the same link could be opened only once
+    globalThis.dispatchEvent(new HashChangeEvent('hashchange'));
     import('./takeLink.ts')
       .then(({ takeLink }) => takeLink(hash))
       .catch(() => presentStudio().showProblem('The link could not be opened; load it again.'));

@@ -69,7 +69,7 @@ test('10,000 malformed documents are all refused with a path, and what is on the
   for (let at = 0; at < texts.length; at += 500) {
     const some = texts.slice(at, at + 500);
     const files = some.map((text, index) => [`${at + index}.girthline.json`, strToU8(text)]);
-    const { plans, problems } = await readArchive(zipSync(Object.fromEntries(files)), 'shelf.zip');
+    const { plans, problems } = readArchive(zipSync(Object.fromEntries(files)), 'shelf.zip');
     await addPlans(
       db,
       plans.map(({ plan }) => ({ plan, versions: [], page: undefined })),

@@ -1,10 +1,11 @@
 import { expect, test } from 'vitest';
-import { changed, newHistory, opened, undone } from '../../../src/keep/history.ts';
+import { changed, newHistory, opened, redone, undone } from '../../../src/keep/history.ts';
 import { findWork } from '../../../src/keep/shelf/findWork.ts';
 import type { JournalEntry } from '../../../src/keep/shelf/journal.ts';
 import { readJournal, writeJournal } from '../../../src/keep/shelf/journal.ts';
 import { saveWork } from '../../../src/keep/shelf/saveWork.ts';
 import { cardsOf } from '../../../src/keep/shelf/shelfPlans.ts';
+import { stateRow, tailOf } from '../../../src/keep/shelf/states.ts';
 import { demos } from '../../../src/plan/demo/demos.ts';
 import { emptyShelf, storage, workOf } from './shelfDesk.ts';
 
@@ -20,6 +21,7 @@ async function leftBehind() {
   const jot = (entry: Partial<JournalEntry>, tab = 'tab') =>
     writeJournal(local, tab, {
       ...{ id: 'x', plan: named('second'), label: 'naming it', known: 1, page: null, count: 2 },
+      tail: null,
       ...entry,
     });
   return { db, local, jot, find: () => findWork(db, local, ofTab) };
@@ -68,6 +70,18 @@ test('a plan that was opened and changed just before the end comes back in place
   const { work } = await find();
   expect(work?.history).toMatchObject({ id: 'y', plan: { name: 'another' } });
   expect(work && undone(work.history)).toMatchObject({ id: 'x', plan: { name: 'first' } });
+});
+
+test('what was undone just before the end can be redone', async () => {
+  const { jot, find } = await leftBehind();
+  const first = newHistory(named('first'), 'x');
+  const second = changed(first, named('second'), 'naming it', undefined, 0);
+  const third = changed(second, named('third'), 'naming it again', undefined, 0);
+  const back = undone(third);
+  jot({ tail: tailOf(stateRow(back), stateRow(first)), count: 4 });
+  const { work } = await find();
+  expect(work?.history).toEqual({ ...back, growing: null });
+  expect(work && redone(work.history).plan.name).toBe('third');
 });
 
 test('the last change of a tab that is gone for good comes into the database', async () => {

@@ -124,7 +124,7 @@ test('two tabs at the bench of one plan clash over its page', async () => {
   expect((await db.get('bench', 'x'))?.page).toEqual(at(5));
 });
 
-test('a version is put by before a change that follows a rest of ten minutes, and not in between', async () => {
+test('a version is put by before a change ten minutes after the last one, and not in between', async () => {
   const db = await emptyShelf();
   const minutes = 60_000;
   const save = (name: string, known: number | undefined, now: number) =>

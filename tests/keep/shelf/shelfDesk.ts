@@ -13,8 +13,7 @@ export async function emptyShelf(): Promise<ShelfDb> {
   return sameShelf();
 }
 
-/** Opens the shelf of the present test once more. */
-export async function sameShelf(): Promise<ShelfDb> {
+async function sameShelf(): Promise<ShelfDb> {
   const opening = await openShelf(() => {});
   if (opening.kind !== 'open') throw new Error(`the shelf is ${opening.kind}`);
   return opening.db;
