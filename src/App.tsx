@@ -1,6 +1,6 @@
 import { lazy, Suspense } from 'react';
 import { useComparison } from './keep/compareHere.ts';
-import { AskDialog } from './views/ask/AskDialog.tsx';
+import { useOpenQuestion } from './views/ask/asking.ts';
 import { useHash } from './views/bench/useHash.ts';
 import { KeepNotice } from './views/keep/KeepNotice.tsx';
 import { Mishap } from './views/Mishap.tsx';
@@ -22,8 +22,17 @@ const BenchPage = lazy(loadBench);
 const restBeforeBench = 20_000;
 setTimeout(() => loadBench().catch(() => {}), restBeforeBench);
 
-const ShelfPage = lazy(async () => ({
+const loadShelf = async () => ({
   default: (await import('./views/shelf/ShelfPage.tsx')).ShelfPage,
+});
+const ShelfPage = lazy(loadShelf);
+
+/** The shelf is wanted at once when it is wanted, ms. */
+const restBeforeShelf = 4000;
+setTimeout(() => loadShelf().catch(() => {}), restBeforeShelf);
+
+const AskDialog = lazy(async () => ({
+  default: (await import('./views/ask/AskDialog.tsx')).AskDialog,
 }));
 
 /** The app, and under it a net, so that a fault never leaves a blank page. */
@@ -33,8 +42,19 @@ export function App() {
       <Page />
       <UpdateNotice />
       <KeepNotice />
-      <AskDialog />
+      <Question />
     </SafetyNet>
+  );
+}
+
+/** What is being asked, over everything else. */
+function Question() {
+  const isOpen = useOpenQuestion() !== null;
+  if (!isOpen) return null;
+  return (
+    <Suspense fallback={null}>
+      <AskDialog />
+    </Suspense>
   );
 }
 

@@ -2,8 +2,8 @@ import { girthLine } from '../model/girth/girthLine.ts';
 import { baseSize } from '../plan/baseSize.ts';
 import { rowPitch } from '../plan/counts.ts';
 import type { Plan } from '../plan/schema.ts';
-import type { Thumbnail } from './thumbnail.ts';
-import { drawn } from './thumbnail.ts';
+import type { Thumbnail } from './thumbnailBox.ts';
+import { drawnInBox } from './thumbnailBox.ts';
 
 /**
  * The picture of a plan that has not settled yet: each row as wide in proportion to its girth as the base
@@ -25,5 +25,5 @@ export function sketch(plan: Plan): Thumbnail {
   });
   const widest = Math.max(...half);
   const size = { left: -widest, right: widest, bottom: 0, width: 2 * widest };
-  return drawn({ silhouette, rows, ...size, height: heights.at(-1) ?? 0 });
+  return drawnInBox({ silhouette, rows, ...size, height: heights.at(-1) ?? 0 });
 }

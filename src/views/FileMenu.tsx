@@ -19,7 +19,7 @@ interface Props {
 /** What is done with the plan as a file, behind one button. */
 export function FileMenu({ plan, basket, onFiles }: Props) {
   const [isOpen, setOpen] = useState(false);
-  const [linked, setLinked] = useState<Plan | null>(null);
+  const [isLinked, setLinked] = useState(false);
   const id = useStudio(({ history }) => history.id);
   const menu = useRef<HTMLDivElement>(null);
   const button = useRef<HTMLButtonElement>(null);
@@ -60,7 +60,7 @@ export function FileMenu({ plan, basket, onFiles }: Props) {
         <button type="button" onClick={act(() => savePlan(plan))}>
           Save as a file
         </button>
-        <button type="button" onClick={act(() => setLinked(plan))}>
+        <button type="button" onClick={act(() => setLinked(true))}>
           Copy a link …
         </button>
         <a className="menu-link" href={`#shelf=${id}`}>
@@ -70,9 +70,9 @@ export function FileMenu({ plan, basket, onFiles }: Props) {
           Row chart (CSV)
         </button>
       </div>
-      {linked && (
+      {isLinked && (
         <Suspense fallback={null}>
-          <LinkDialog plan={linked} onClose={() => setLinked(null)} />
+          <LinkDialog onClose={() => setLinked(false)} />
         </Suspense>
       )}
     </div>

@@ -1,11 +1,10 @@
 import { useCallback, useRef } from 'react';
-import { useStudio } from '../keep/useStudio.ts';
+import { presentStudio, useStudio } from '../keep/useStudio.ts';
 import { Bench } from './Bench.tsx';
 import { FileDrop } from './FileDrop.tsx';
 import { Header } from './Header.tsx';
 import { KeyList } from './KeyList.tsx';
 import { ProblemBanner } from './ProblemBanner.tsx';
-import { takeFilesHere } from './take/takeFiles.ts';
 import { useKeys } from './useKeys.ts';
 import { useShapeTimes } from './useShapeTimes.ts';
 import { useTheme } from './useTheme.ts';
@@ -23,11 +22,18 @@ export function Studio() {
   useShapeTimes();
   return (
     <div className="studio">
-      <Header onFiles={takeFilesHere} onKeys={listKeys} />
+      <Header onFiles={takeFiles} onKeys={listKeys} />
       {problem && <ProblemBanner problem={problem} onDismiss={() => showProblem(null)} />}
       <Bench />
-      <FileDrop onFiles={takeFilesHere} />
+      <FileDrop onFiles={takeFiles} />
       <KeyList dialog={keys} />
     </div>
   );
+}
+
+/** Takes files in; what does so is fetched with the first. */
+function takeFiles(files: readonly File[]): void {
+  import('./take/takeFiles.ts')
+    .then(({ takeFilesHere }) => takeFilesHere(files))
+    .catch(() => presentStudio().showProblem(`${files[0]?.name}: this file could not be opened`));
 }

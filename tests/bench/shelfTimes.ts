@@ -38,9 +38,11 @@ async function opened(page: Page): Promise<number> {
     const began = performance.now();
     const link = [...document.querySelectorAll('a')].find((one) => one.hash === '#shelf');
     link?.click();
-    const frame = () => new Promise((resolve) => requestAnimationFrame(resolve));
-    while (document.querySelectorAll('.shelf-card[data-present]').length < 20) await frame();
-    await frame();
+    // no function is given a name in here: tsx would wrap it in one that the page does not have
+    while (document.querySelectorAll('.shelf-card[data-present]').length < 20) {
+      await new Promise((resolve) => requestAnimationFrame(resolve));
+    }
+    await new Promise((resolve) => requestAnimationFrame(resolve));
     return performance.now() - began;
   });
   await page.getByRole('link', { name: 'Back to the plan' }).click();

@@ -3,13 +3,11 @@ import type { Problem } from '../../plan/problems.ts';
 import type { History } from '../history.ts';
 import { newHistory, opened } from '../history.ts';
 import type { CarriedOver } from './carryOver.ts';
-import { carryOver } from './carryOver.ts';
 import type { JournalStore } from './journal.ts';
-import { readJournal } from './journal.ts';
+import { readJournal, tabsInJournal } from './journal.ts';
 import type { FoundWork } from './readWork.ts';
 import { lastTab, readWork } from './readWork.ts';
 import type { ShelfDb } from './records.ts';
-import { recoverLost, withJournal } from './recover.ts';
 import { nameOfTab } from './tabLock.ts';
 
 export interface Found {
@@ -30,13 +28,25 @@ export async function findWork(
 ): Promise<Found> {
   const tab = await nameOfTab(ofTab, async () => (await lastTab(db))?.tab);
   // a full disk must not stop the page: then it all stays where it was
-  const carried = await carryOver(db, local).catch(() => null);
-  await recoverLost(db, local, tab).catch(() => {});
+  const carried = await carriedOver(db, local).catch(() => null);
+  // what reads journals is fetched where there are any: after a crash, or with other windows open
+  const isJotted = tabsInJournal(local).length > 0;
+  const journals = isJotted ? await import('./recover.ts').catch(() => null) : null;
+  await journals?.recoverLost(db, local, tab).catch(() => {});
   const kept = await readWork(db, tab);
   const problems = Array.isArray(kept) ? kept : [];
   const before = kept && 'history' in kept ? withCarried(kept, carried) : carriedOnly(carried);
-  const work = await withJournal(db, tab, readJournal(local, tab), before);
+  const entry = readJournal(local, tab);
+  const work = journals ? await journals.withJournal(db, tab, entry, before) : before;
   return { tab, work, isUnsaved: work !== null && work !== kept, problems };
+}
+
+/** What an older Girthline has left, where it has left something; what reads it is fetched then only. */
+async function carriedOver(db: ShelfDb, local: JournalStore | null): Promise<CarriedOver | null> {
+  const keys = ['girthline.draft', 'girthline.aside', 'girthline.bench'];
+  if (keys.every((key) => local?.getItem(key) == null)) return null;
+  const { carryOver } = await import('./carryOver.ts');
+  return carryOver(db, local);
 }
 
 function withCarried(work: FoundWork, carried: CarriedOver | null): FoundWork {

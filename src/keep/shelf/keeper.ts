@@ -3,8 +3,8 @@
  * that belongs to it, to the database.
  */
 import type { StoreApi } from 'zustand/vanilla';
-import type { Thumbnail } from '../../mesh/thumbnail.ts';
 import { thumbnail } from '../../mesh/thumbnail.ts';
+import type { Thumbnail } from '../../mesh/thumbnailBox.ts';
 import type { Basket } from '../../model/basket.ts';
 import type { Plan } from '../../plan/schema.ts';
 import type { BenchPage } from '../benchBook.ts';
@@ -81,12 +81,13 @@ export function keeper(options: KeeperOptions): Keeper {
   const drawn = pictureOf();
 
   const present = () => {
-    const { plan, history, basket, settling, state } = studio.getState();
-    const { id } = history;
-    const page = pageOf(id);
+    const { plan, history } = studio.getState();
+    return { id: history.id, plan, history, page: pageOf(history.id) };
+  };
+  const pictureNow = () => {
+    const { plan, basket, settling, state } = studio.getState();
     const isAtRest = state === 'settled' && settling?.polished === true;
-    const picture = basket && isAtRest && sameShape(basket.plan, plan) ? drawn(basket) : null;
-    return { id, plan, history, page, picture };
+    return basket && isAtRest && sameShape(basket.plan, plan) ? drawn(basket) : null;
   };
   const jot = () => {
     if (!journal) return;
@@ -102,10 +103,11 @@ export function keeper(options: KeeperOptions): Keeper {
   };
   const once = async () => {
     const counted = count;
-    const { id, plan, history, page, picture } = present();
+    const { id, plan, history, page } = present();
     const row = stateRow(history);
     const seen = lookedAt.get(id);
     const isWorkedOn = seen?.plan !== plan || seen.page !== page;
+    const picture = isWorkedOn ? pictureNow() : null;
     const work: Work = {
       ...{ tab, id, plan, row, written, page, isWorkedOn, count: counted },
       ...{ known: known.get(id), thumbnail: picture, now: Date.now() },

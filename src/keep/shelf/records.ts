@@ -1,6 +1,6 @@
 /** What the browser's database holds, store by store. */
 import type { DBSchema, IDBPDatabase, IDBPTransaction, StoreNames } from 'idb';
-import type { Thumbnail } from '../../mesh/thumbnail.ts';
+import type { Thumbnail } from '../../mesh/thumbnailBox.ts';
 import type { Plan } from '../../plan/schema.ts';
 import type { BenchPage } from '../benchBook.ts';
 

@@ -1,6 +1,6 @@
 /** Writes what a tab has at hand in one transaction: after a kill it is all there, or none of it. */
 import { sketch } from '../../mesh/sketch.ts';
-import type { Thumbnail } from '../../mesh/thumbnail.ts';
+import type { Thumbnail } from '../../mesh/thumbnailBox.ts';
 import type { Plan } from '../../plan/schema.ts';
 import type { BenchPage } from '../benchBook.ts';
 import { cardOf } from './card.ts';

@@ -1,6 +1,6 @@
 /** What is done with the plans of the shelf, each as one change that is made whole or not at all. */
 import { sketch } from '../../mesh/sketch.ts';
-import type { Thumbnail } from '../../mesh/thumbnail.ts';
+import type { Thumbnail } from '../../mesh/thumbnailBox.ts';
 import { checkPlan } from '../../plan/read.ts';
 import type { Plan } from '../../plan/schema.ts';
 import type { BenchPage } from '../benchBook.ts';

@@ -1,21 +1,20 @@
 import { useEffect, useId, useRef, useState } from 'react';
-import type { Question } from './asking.ts';
+import type { OpenQuestion, Question } from './asking.ts';
 import { useOpenQuestion } from './asking.ts';
 import './ask.css';
 
-/** Shows the question that is open, if there is one. */
+/** Shows the question that is open and hands on its answer. */
 export function AskDialog() {
   const open = useOpenQuestion();
-  if (!open) return null;
-  return <Asked key={open.number} question={open.question} onAnswer={open.answer} />;
+  return open && <Asked key={open.number} question={open.question} onAnswer={open.answer} />;
 }
 
-interface Props {
+interface AskedProps {
   readonly question: Question;
-  readonly onAnswer: (answer: { value: string; isForAll: boolean }) => void;
+  readonly onAnswer: OpenQuestion['answer'];
 }
 
-function Asked({ question, onAnswer }: Props) {
+function Asked({ question, onAnswer }: AskedProps) {
   const { title, text, choices, forAll } = question;
   const dialog = useRef<HTMLDialogElement>(null);
   const [isForAll, setForAll] = useState(false);

@@ -20,21 +20,21 @@ export interface Answer {
   readonly isForAll: boolean;
 }
 
-interface Open {
+export interface OpenQuestion {
   readonly number: number;
   readonly question: Question;
   readonly answer: (answer: Answer) => void;
 }
 
 let asked = 0;
-let waiting: readonly Open[] = [];
+let waiting: readonly OpenQuestion[] = [];
 const listeners = new Set<() => void>();
 
 /** Asks, once earlier questions are answered. */
 export function ask(question: Question): Promise<Answer> {
   return new Promise((resolve) => {
     asked += 1;
-    const open: Open = {
+    const open: OpenQuestion = {
       number: asked,
       question,
       answer(answer) {
@@ -49,7 +49,7 @@ export function ask(question: Question): Promise<Answer> {
 }
 
 /** The question that is open; null where there is none. */
-export function useOpenQuestion(): Open | null {
+export function useOpenQuestion(): OpenQuestion | null {
   return useSyncExternalStore(subscribe, () => waiting[0] ?? null);
 }
 

@@ -1,4 +1,4 @@
-import type { Thumbnail } from '../../mesh/thumbnail.ts';
+import type { Thumbnail } from '../../mesh/thumbnailBox.ts';
 
 interface Props {
   readonly thumbnail: Thumbnail | null;

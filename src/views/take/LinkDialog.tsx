@@ -1,14 +1,13 @@
 import { useEffect, useId, useRef, useState } from 'react';
 import { planFragment } from '../../export/planLink.ts';
-import type { Plan } from '../../plan/schema.ts';
+import { presentStudio } from '../../keep/useStudio.ts';
 
 interface Props {
-  readonly plan: Plan;
   readonly onClose: () => void;
 }
 
 /** A link that carries the plan: copied, and to be seen where the browser does not let it be copied. */
-export function LinkDialog({ plan, onClose }: Props) {
+export function LinkDialog({ onClose }: Props) {
   const dialog = useRef<HTMLDialogElement>(null);
   const field = useRef<HTMLTextAreaElement>(null);
   const id = useId();
@@ -16,7 +15,7 @@ export function LinkDialog({ plan, onClose }: Props) {
   const [address] = useState(() => {
     const { origin, pathname, search } = globalThis.location;
     const page = origin === 'null' ? globalThis.location.href.replace(/#.*/, '') : origin;
-    return `${page === origin ? origin + pathname + search : page}${planFragment(plan)}`;
+    return `${page === origin ? origin + pathname + search : page}${planFragment(presentStudio().plan)}`;
   });
   const copy = async () => {
     try {

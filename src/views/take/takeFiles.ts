@@ -1,4 +1,5 @@
 /** Files that were chosen or dropped: plans, and whole shelves as archives. */
+import { readArchive } from '../../export/archive.ts';
 import { keepState } from '../../keep/shelf/keepState.ts';
 import { presentStudio } from '../../keep/useStudio.ts';
 import type { Problem } from '../../plan/problems.ts';
@@ -55,7 +56,6 @@ async function readArchiveFile(file: File, problems: Problem[]): Promise<Incomin
     problems.push({ file: file.name, path: '', found, allowed });
     return [];
   }
-  const { readArchive } = await import('../../export/archive.ts');
   const reading = readArchive(new Uint8Array(await file.arrayBuffer()), file.name);
   problems.push(...reading.problems);
   return [...reading.plans];
