@@ -23,6 +23,8 @@ export async function shelfTimes(): Promise<ShelfTimes> {
   try {
     await page.waitForSelector('.status[data-rested=true]');
     await fillShelf(page, records(), cards());
+    // the page fetches the shelf's script once it has come to rest
+    await page.waitForTimeout(6000);
     const first = await opened(page);
     const later: number[] = [];
     for (let round = 0; round < rounds; round += 1) later.push(await opened(page));
