@@ -42,7 +42,7 @@ test('no view asks for anything that the policy refuses, and the text of a plan 
 
   await page.getByRole('button', { name: 'Compare', exact: true }).click();
   await expect.poll(() => page.locator('.stage canvas').count(), patience).toBe(2);
-  await given(page, 'Print page');
+  await given(page, 'Save page (PDF)');
   await given(page, 'Save PNG');
   await page.evaluate(() => globalThis.location.assign('#bench'));
   await page.waitForSelector('.bench-page[data-settled=true]', patience);
