@@ -16,9 +16,25 @@ export default defineConfig({
   base: './',
   plugins: [react(), threeParts(), pagePolicy(), offline()],
   worker: { format: 'es' },
+  resolve: { alias: { 'react-dropzone': `${project}/.config/noDropzone.mjs` } },
   build: {
     outDir: '../dist',
     emptyOutDir: true,
+    target: 'es2022',
+    modulePreload: { polyfill: false },
+    rolldownOptions: {
+      output: {
+        // what the page needs at once in one file: small files shared by views fetched later pack worse
+        codeSplitting: {
+          groups: [
+            {
+              name: 'base',
+              test: /node_modules[\\/](zod|react|react-dom|scheduler|zustand|idb)[\\/]|src[\\/](plan|keep)[\\/](?!shelf[\\/](carryOver|keptAside|recover|shelfPlans)|benchTable|keepAsDraft)/,
+            },
+          ],
+        },
+      },
+    },
     chunkSizeWarningLimit: 1600,
     // the page's policy allows no picture written out as an address
     assetsInlineLimit: 0,

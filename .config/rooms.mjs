@@ -17,10 +17,14 @@ export const rooms = {
   mesh: { rooms: ['plan', 'model'], packages: [] },
   export: {
     rooms: ['plan', 'model', 'mesh'],
-    packages: ['pdf-lib', '@pdf-lib/fontkit', '@gltf-transform/core'],
+    packages: ['pdf-lib', '@pdf-lib/fontkit', '@gltf-transform/core', 'fflate'],
   },
   work: { rooms: ['plan', 'model', 'mesh'], packages: [] },
-  keep: { rooms: ['plan', 'work'], typesOf: ['model'], packages: ['zustand', 'workbox-window'] },
+  keep: {
+    rooms: ['plan', 'mesh', 'work'],
+    typesOf: ['model'],
+    packages: ['zustand', 'idb', 'workbox-window'],
+  },
   scene: {
     rooms: ['mesh'],
     typesOf: ['model'],

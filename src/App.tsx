@@ -1,9 +1,12 @@
 import { lazy, Suspense } from 'react';
 import { useComparison } from './keep/compareHere.ts';
+import { useOpenQuestion } from './views/ask/asking.ts';
 import { useHash } from './views/bench/useHash.ts';
+import { KeepNotice } from './views/keep/KeepNotice.tsx';
 import { Mishap } from './views/Mishap.tsx';
 import { SafetyNet } from './views/SafetyNet.tsx';
 import { Studio } from './views/Studio.tsx';
+import { useLink } from './views/take/useLink.ts';
 import { UpdateNotice } from './views/UpdateNotice.tsx';
 
 const ComparePage = lazy(async () => ({
@@ -19,25 +22,66 @@ const BenchPage = lazy(loadBench);
 const restBeforeBench = 20_000;
 setTimeout(() => loadBench().catch(() => {}), restBeforeBench);
 
+const loadShelf = async () => ({
+  default: (await import('./views/shelf/ShelfPage.tsx')).ShelfPage,
+});
+const ShelfPage = lazy(loadShelf);
+
+/** The shelf is wanted at once when it is wanted, ms. */
+const restBeforeShelf = 4000;
+setTimeout(() => loadShelf().catch(() => {}), restBeforeShelf);
+
+const AskDialog = lazy(async () => ({
+  default: (await import('./views/ask/AskDialog.tsx')).AskDialog,
+}));
+
 /** The app, and under it a net, so that a fault never leaves a blank page. */
 export function App() {
   return (
     <SafetyNet under={(error) => <Mishap error={error} />}>
       <Page />
       <UpdateNotice />
+      <KeepNotice />
+      <Question />
     </SafetyNet>
   );
 }
 
-/** The bench, two plans, or one. */
-function Page() {
-  const isComparing = useComparison(({ isOpen }) => isOpen);
-  const isAtBench = useHash() === '#bench';
-  if (!isAtBench && !isComparing) return <Studio />;
-  const waiting = isAtBench ? 'Laying the plan on the bench …' : 'Laying out both plans …';
+/** What is being asked, over everything else. */
+function Question() {
+  const isOpen = useOpenQuestion() !== null;
+  if (!isOpen) return null;
   return (
-    <Suspense fallback={<p className="waiting">{waiting}</p>}>
-      {isAtBench ? <BenchPage /> : <ComparePage />}
+    <Suspense fallback={null}>
+      <AskDialog />
     </Suspense>
   );
+}
+
+/** The bench, the shelf, two plans, or one. */
+function Page() {
+  const isComparing = useComparison(({ isOpen }) => isOpen);
+  const hash = useHash();
+  useLink(hash);
+  const place = placeOf(hash, isComparing);
+  if (place === 'plan') return <Studio />;
+  return (
+    <Suspense fallback={<p className="waiting">{waiting[place]}</p>}>
+      {place === 'bench' && <BenchPage />}
+      {place === 'shelf' && <ShelfPage />}
+      {place === 'compare' && <ComparePage />}
+    </Suspense>
+  );
+}
+
+const waiting = {
+  bench: 'Laying the plan on the bench …',
+  shelf: 'Opening the shelf …',
+  compare: 'Laying out both plans …',
+} as const;
+
+function placeOf(hash: string, isComparing: boolean): keyof typeof waiting | 'plan' {
+  if (hash === '#bench') return 'bench';
+  if (/^#shelf(=|$)/.test(hash)) return 'shelf';
+  return isComparing ? 'compare' : 'plan';
 }

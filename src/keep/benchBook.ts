@@ -1,4 +1,4 @@
-/** The book of the bench: for each plan the baskets made from it, kept in the browser. */
+/** The book of the bench: for each plan the baskets made from it. */
 import type { Measures } from '../plan/measures.ts';
 import { beyond } from '../plan/measures.ts';
 import type { BenchRecord } from './benchRecord.ts';
@@ -7,16 +7,13 @@ import type { DraftStore } from './draft.ts';
 
 const key = 'girthline.bench';
 
-/** The plan used longest ago goes when one more is kept. */
-const mostPlans = 40;
-
 export interface BenchPage {
   /** The record at hand. */
   readonly chosen: string;
   readonly records: readonly BenchRecord[];
 }
 
-/** Pages by the plan's name, the latest used last. */
+/** Pages by the plan's id on the shelf; in books of older Girthlines by its name. */
 export type BenchBook = Readonly<Record<string, BenchPage>>;
 
 /** The page of a plan; a new one with one basket, that has what was measured so far, where none is kept. */
@@ -56,37 +53,30 @@ export function withNewRecord(page: BenchPage): BenchPage {
   return { chosen: record.id, records: [...page.records, record] };
 }
 
-/** The book with a plan's page, as the latest. */
-export function withPage(book: BenchBook, plan: string, page: BenchPage): BenchBook {
-  const others = Object.entries(book).filter(([name]) => name !== plan);
-  return Object.fromEntries([...others.slice(1 - mostPlans), [plan, page]]);
-}
-
-/** The book kept last time; an empty one where there is none. */
+/** The book that an older Girthline kept in the browser's plain storage; an empty one where there is none. */
 export function keptBook(store: DraftStore | null): BenchBook {
   try {
     const kept: unknown = JSON.parse(store?.getItem(key) ?? '{}');
     if (typeof kept !== 'object' || kept === null) return {};
-    return Object.fromEntries(Object.entries(kept).flatMap(readPage));
+    const pages = Object.entries(kept).map(([plan, page]) => [plan, readPage(page)] as const);
+    return Object.fromEntries(pages.filter((entry): entry is [string, BenchPage] => !!entry[1]));
   } catch {
     return {};
   }
 }
 
-/** Keeps the book; false where the browser would not. */
-export function keepBook(store: DraftStore | null, book: BenchBook): boolean {
+/** Forgets the book, once its pages are on the shelf. */
+export function forgetBook(store: DraftStore | null): void {
   try {
-    store?.setItem(key, JSON.stringify(book));
-    return store !== null;
-  } catch {
-    return false;
-  }
+    store?.removeItem(key);
+  } catch {}
 }
 
-function readPage([plan, kept]: [string, unknown]): [string, BenchPage][] {
-  if (typeof kept !== 'object' || kept === null) return [];
+/** A page from what was kept, whatever was kept; undefined if it is none. */
+export function readPage(kept: unknown): BenchPage | undefined {
+  if (typeof kept !== 'object' || kept === null) return undefined;
   const { chosen, records }: { chosen?: unknown; records?: unknown } = kept;
-  if (!Array.isArray(records) || records.length === 0) return [];
+  if (!Array.isArray(records) || records.length === 0) return undefined;
   const read = records.map((one, index) => readRecord(one, `${index + 1}`, `Basket ${index + 1}`));
-  return [[plan, { chosen: String(chosen), records: read }]];
+  return { chosen: String(chosen), records: read };
 }

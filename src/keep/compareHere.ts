@@ -1,20 +1,19 @@
 /** The comparison of this page, and a hook for each of its two plans. */
 import { useStore } from 'zustand';
+import type { Plan } from '../plan/schema.ts';
 import { settler } from '../work/caller.ts';
-import { putAside } from './compareShelf.ts';
 import type { Comparison, Side } from './compareStudio.ts';
-import { comparison } from './compareStudio.ts';
-import { browserStore } from './draft.ts';
+import { comparison, copyOf } from './compareStudio.ts';
+import { keepSecond, lookAtAsSecond, openKeptAsSecond } from './keepSecond.ts';
+import { lookAt, openKept } from './openKept.ts';
 import type { Studio } from './studio.ts';
 import { studio } from './studio.ts';
 import { here } from './useStudio.ts';
 
-const compared = comparison(here, (plan) => studio(plan, settler));
-
-// a second plan that was worked on is not lost with the page
-globalThis.addEventListener('pagehide', () => {
-  const second = compared.getState().second?.getState();
-  if (second && second.history.past.length > 0) putAside(browserStore(), second.plan);
+const compared = comparison(here, (plan) => {
+  const second = studio(plan, settler);
+  keepSecond(second);
+  return second;
 });
 
 /** What `pick` takes from the comparison; the component is drawn anew when it changes. */
@@ -37,4 +36,27 @@ export function useSide<T>(side: Side, pick: (studio: Studio) => T): T {
 export function presentSide(side: Side): Studio {
   const { second } = compared.getState();
   return (side === 'b' && second ? second : here).getState();
+}
+
+/** Opens the comparison with `plan` beside the one at hand; it goes on the shelf once it is changed. */
+export function compareWith(plan: Plan): void {
+  compared.getState().open();
+  putInPlace('b', plan);
+}
+
+/** Puts a plan in the place of one of the two; it goes on the shelf once it is changed. */
+export function putInPlace(side: Side, plan: Plan): void {
+  const { second } = compared.getState();
+  if (side === 'a') lookAt(plan);
+  else if (second) lookAtAsSecond(second, plan);
+}
+
+/** Puts a plan of the shelf in the place of one of the two. Gives what is wrong with it, or null. */
+export async function putKeptInPlace(side: Side, id: string): Promise<string | null> {
+  const other = presentSide(side === 'a' ? 'b' : 'a');
+  if (other.history.id === id) {
+    putInPlace(side, copyOf(other.plan));
+    return null;
+  }
+  return side === 'a' ? openKept(id) : openKeptAsSecond(id);
 }

@@ -1,4 +1,4 @@
-/** The plan at hand, kept in the browser so that closing the page loses nothing. */
+/** The plan at hand in the browser's plain storage, for a browser that has no database. */
 import { readPlan, writePlan } from '../plan/read.ts';
 import type { Plan } from '../plan/schema.ts';
 
@@ -34,9 +34,18 @@ export function forgetDraft(store: DraftStore | null): void {
 }
 
 /** The browser's storage, or null where it may not be used. */
-export function browserStore(): DraftStore | null {
+export function browserStore(): Storage | null {
   try {
     return globalThis.localStorage ?? null;
+  } catch {
+    return null;
+  }
+}
+
+/** The storage that a tab has to itself, through its reloads; null where it may not be used. */
+export function tabStore(): Storage | null {
+  try {
+    return globalThis.sessionStorage ?? null;
   } catch {
     return null;
   }

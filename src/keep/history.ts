@@ -1,15 +1,22 @@
 /** What was done, step by step, so that it can be undone: plain data and three functions. */
 import type { Plan } from '../plan/schema.ts';
+import { newId } from './newId.ts';
 
 export interface Step {
   /** The plan on the other side of this step. */
   readonly plan: Plan;
+  /** Which plan of the shelf that is: opening another one is a step too. */
+  readonly id: string;
   /** What the step did, as `girth of row 18`. */
   readonly label: string;
 }
 
 export interface History {
   readonly plan: Plan;
+  /** Which plan of the shelf it is. */
+  readonly id: string;
+  /** How many steps before `past` were let go. */
+  readonly first: number;
   /** Steps that can be undone, oldest first; each holds the plan before it. */
   readonly past: readonly Step[];
   /** Steps that can be redone, nearest last; each holds the plan after it. */
@@ -24,9 +31,12 @@ const longestRest = 1500;
 /** Keys that begin so are of one hold of the pointer, which is one step however long it rests. */
 const hold = 'hold ';
 
-/** A history without steps. */
-export function newHistory(plan: Plan): History {
-  return { plan, past: [], future: [], growing: null };
+/** So many steps can be undone; then the oldest goes for each new one. */
+const mostSteps = 1000;
+
+/** A history without steps. `id` is a new plan's unless told. */
+export function newHistory(plan: Plan, id: string = newId()): History {
+  return { plan, id, first: 0, past: [], future: [], growing: null };
 }
 
 /**
@@ -43,8 +53,13 @@ export function changed(
   const { growing } = history;
   const isSame = key !== undefined && growing?.key === key;
   const joins = isSame && (key.startsWith(hold) || time - growing.time < longestRest);
-  const past = joins ? history.past : [...history.past, { plan: history.plan, label }];
-  return { plan, past, future: [], growing: key === undefined ? null : { key, time } };
+  const next = joins ? history : stepped(history, label);
+  return { ...next, plan, future: [], growing: key === undefined ? null : { key, time } };
+}
+
+/** The history after another plan of the shelf has taken this one's place. */
+export function opened(history: History, plan: Plan, id: string, label: string): History {
+  return { ...stepped(history, label), plan, id, future: [], growing: null };
 }
 
 /** The history one step back; itself where there is nothing to undo. */
@@ -52,9 +67,11 @@ export function undone(history: History): History {
   const step = history.past.at(-1);
   if (!step) return history;
   return {
+    ...history,
     plan: step.plan,
+    id: step.id,
     past: history.past.slice(0, -1),
-    future: [...history.future, { plan: history.plan, label: step.label }],
+    future: [...history.future, { ...present(history), label: step.label }],
     growing: null,
   };
 }
@@ -64,9 +81,22 @@ export function redone(history: History): History {
   const step = history.future.at(-1);
   if (!step) return history;
   return {
+    ...history,
     plan: step.plan,
-    past: [...history.past, { plan: history.plan, label: step.label }],
+    id: step.id,
+    past: [...history.past, { ...present(history), label: step.label }],
     future: history.future.slice(0, -1),
     growing: null,
   };
+}
+
+function present({ plan, id }: History): Omit<Step, 'label'> {
+  return { plan, id };
+}
+
+/** The present plan put among the steps that can be undone. */
+function stepped(history: History, label: string): History {
+  const past = [...history.past, { ...present(history), label }];
+  const over = Math.max(0, past.length - mostSteps);
+  return { ...history, first: history.first + over, past: past.slice(over) };
 }

@@ -8,7 +8,8 @@ import type { Plan } from '../plan/schema.ts';
 import type { SettleResult, Settler } from '../work/caller.ts';
 import type { Settled } from '../work/question.ts';
 import type { History } from './history.ts';
-import { changed, newHistory, redone, undone } from './history.ts';
+import { changed, newHistory, opened, redone, undone } from './history.ts';
+import { newId } from './newId.ts';
 import { sameShape } from './sameShape.ts';
 
 export type StageView = 'quarter' | 'side' | 'end' | 'top' | 'underside';
@@ -45,20 +46,26 @@ export interface Studio {
   change(plan: Plan, label: string, merge?: string): void;
   undo(): void;
   redo(): void;
-  /** Puts another plan in place of this one; that too can be undone. */
-  open(plan: Plan): void;
+  /** Puts another plan in place of this one; that too can be undone. `id`: which one of the shelf. */
+  open(plan: Plan, id?: string, label?: string): void;
   /** Opens the text of a file, or says what is wrong with it and leaves the plan untouched. */
-  openText(text: string, file: string): void;
+  openText(text: string, file: string, take?: (plan: Plan) => void): void;
+  /** Goes on where an earlier visit to the page left off. */
+  restore(history: History): void;
   pointAt(row: number | null): void;
   look(view: StageView): void;
   wear(theme: Theme): void;
   showProblem(problem: string | null): void;
 }
 
-/** A studio that starts with `plan` and has it settled by what `startSettler` starts. */
+/**
+ * A studio that starts with `plan` and has it settled by what `startSettler` starts. One that `waits`
+ * settles nothing before a history is restored.
+ */
 export function studio(
   plan: Plan,
   startSettler: (onResult: (result: SettleResult) => void) => Settler,
+  { waits = false } = {},
 ): StoreApi<Studio> {
   return createStore<Studio>((set, get) => {
     const settler = startSettler((result) => set(heard(get(), result)));
@@ -80,7 +87,7 @@ export function studio(
       if (get().problemWith !== 'settling') set({ problem: null, problemWith: null });
     };
 
-    settler.settle(plan, { polish: true });
+    if (!waits) settler.settle(plan, { polish: true });
     return {
       plan,
       history: newHistory(plan),
@@ -105,14 +112,18 @@ export function studio(
       },
       undo: () => take(undone(get().history)),
       redo: () => take(redone(get().history)),
-      open(next) {
+      open(next, id = newId(), label = `opening ${next.name}`) {
         clear();
-        take(changed(get().history, next, `opening ${next.name}`, undefined, 0), true);
+        take(opened(get().history, next, id, label), true);
         set({ looks: get().looks + 1 });
       },
-      openText(text, file) {
+      restore(history) {
+        set({ history, plan: history.plan, state: 'settling', row: null });
+        settler.settle(history.plan, { polish: true });
+      },
+      openText(text, file, take = (plan) => get().open(plan)) {
         const reading = readPlan(text, file);
-        if (reading.ok) get().open(reading.plan);
+        if (reading.ok) take(reading.plan);
         else
           set(
             refused('This file was not opened; your plan is as it was.', reading.problems, 'file'),

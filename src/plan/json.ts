@@ -91,8 +91,8 @@ interface Token {
 }
 
 const wanted: Readonly<Record<Expected, string>> = {
-  value: 'a JSON value',
-  firstValue: 'a JSON value or ]',
+  value: 'a number, words in double quotes, or what stands in [ ] or { }',
+  firstValue: 'a number, words in double quotes, what stands in [ ] or { }, or the end of the list',
   firstKey: 'a key in double quotes or }',
   key: 'a key in double quotes',
   colon: 'a colon',

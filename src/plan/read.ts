@@ -25,6 +25,7 @@ export function readPlan(text: string, file: string): PlanReading {
     return refused({ file, path: '', found, allowed: `at most ${longestText} characters` });
   }
   const fault = jsonFault(json);
+  if (fault && !/^\s*[[{]/.test(json)) return refused({ file, ...noPlan(json) });
   if (fault) return refused({ file, ...fault });
   return checkPlan(JSON.parse(json), file);
 }
@@ -60,6 +61,15 @@ export function checkPlan(value: unknown, file: string): PlanReading {
 export function writePlan(plan: Plan): string {
   return `${JSON.stringify(planSchema.parse(plan), null, 2)}\n`;
 }
+
+/** Of a picture, a letter or a page of the web, not where it stops being JSON but that it is no plan. */
+function noPlan(text: string): Omit<Problem, 'file'> {
+  const start = text.trimStart().slice(0, longestStart);
+  const found = `text that begins ${foundText(start.length < longestStart ? start : `${start}…`)}`;
+  return { path: '', found, allowed: 'a plan saved by Girthline, which begins with {' };
+}
+
+const longestStart = 24;
 
 function isKnownVersion(version: unknown): version is number {
   return (

@@ -31,20 +31,54 @@ export function changeBands(plan: Plan, bands: Plan['bands'], options: Rescaling
   return rescaled(plan, { ...plan, bands }, options);
 }
 
+/** What a girth line was before a run of changes of base and bands, and what it was drawn for. */
+interface Origin {
+  readonly girthLine: Plan['girthLine'];
+  readonly baseGirth: number;
+  readonly rows: number;
+}
+
+/**
+ * Where rescaled girth lines came from. Each is taken from the first of its run and not from the last, so
+ * that nothing is rounded twice, and a change that is taken back leaves every girth as it was.
+ */
+const origins = new WeakMap<Plan['girthLine'], Origin>();
+
 function rescaled(before: Plan, after: Plan, { hold = false }: Rescaling): Plan {
   const rows = rowCount(after);
-  const wider = hold ? 1 : baseGirth(after.base) / baseGirth(before.base);
-  const higher = hold ? 1 : rows / rowCount(before);
-  const points = before.girthLine.points.map(({ row, girth }) => ({
+  const present = {
+    girthLine: before.girthLine,
+    baseGirth: baseGirth(before.base),
+    rows: rowCount(before),
+  };
+  const origin = (hold ? undefined : origins.get(before.girthLine)) ?? present;
+  const girthLine = hold ? onRows(present, 1, 1, rows) : drawnFor(origin, after.base, rows);
+  if (!hold && girthLine !== origin.girthLine) origins.set(girthLine, origin);
+  return withMeasures({ ...after, girthLine }, measuresOf(after));
+}
+
+function drawnFor(origin: Origin, base: Plan['base'], rows: number): Plan['girthLine'] {
+  const wider = baseGirth(base) / origin.baseGirth;
+  const higher = rows / origin.rows;
+  if (wider === 1 && higher === 1) return origin.girthLine;
+  return onRows(origin, wider, higher, rows);
+}
+
+function onRows(
+  { girthLine }: Origin,
+  wider: number,
+  higher: number,
+  rows: number,
+): Plan['girthLine'] {
+  const points = girthLine.points.map(({ row, girth }) => ({
     row: row * higher,
     girth: scaledGirth(girth, wider),
   }));
   const byHand: Record<string, number> = {};
-  for (const [row, girth] of Object.entries(before.girthLine.rows)) {
+  for (const [row, girth] of Object.entries(girthLine.rows)) {
     if (Number(row) <= rows) byHand[row] = scaledGirth(girth, wider);
   }
-  const girthLine = { points: onRowsOfTheirOwn(points, rows), rows: byHand };
-  return withMeasures({ ...after, girthLine }, measuresOf(after));
+  return { points: onRowsOfTheirOwn(points, rows), rows: byHand };
 }
 
 /**

@@ -1,11 +1,13 @@
 import { useEffect, useState } from 'react';
 
 interface Props {
-  readonly onFile: (file: File) => void;
+  readonly onFiles: (files: readonly File[]) => void;
+  /** What is said while files are held over the page. */
+  readonly words?: string;
 }
 
-/** Takes a file dropped anywhere on the page, and says so while one is held over it. */
-export function FileDrop({ onFile }: Props) {
+/** Takes files dropped anywhere on the page, and says so while they are held over it. */
+export function FileDrop({ onFiles, words = 'Drop the plan here to open it' }: Props) {
   const [isOver, setOver] = useState(false);
   useEffect(() => {
     const hasFile = ({ dataTransfer }: DragEvent) => dataTransfer?.types.includes('Files') ?? false;
@@ -21,8 +23,8 @@ export function FileDrop({ onFile }: Props) {
       if (!hasFile(event)) return;
       event.preventDefault();
       setOver(false);
-      const file = event.dataTransfer?.files[0];
-      if (file) onFile(file);
+      const files = [...(event.dataTransfer?.files ?? [])];
+      if (files.length > 0) onFiles(files);
     };
     const listening = new AbortController();
     const { signal } = listening;
@@ -30,6 +32,6 @@ export function FileDrop({ onFile }: Props) {
     globalThis.addEventListener('dragleave', leave, { signal });
     globalThis.addEventListener('drop', drop, { signal });
     return () => listening.abort();
-  }, [onFile]);
-  return isOver ? <div className="file-drop">Drop the plan here to open it</div> : null;
+  }, [onFiles]);
+  return isOver ? <div className="file-drop">{words}</div> : null;
 }

@@ -1,16 +1,14 @@
 import { presentComparison } from '../keep/compareHere.ts';
-import { presentStudio, useStudio } from '../keep/useStudio.ts';
+import { useStudio } from '../keep/useStudio.ts';
 import type { Unit } from '../plan/schema.ts';
 import { units } from '../plan/schema.ts';
-import { DemoChooser } from './DemoChooser.tsx';
-import { OpenButton } from './OpenButton.tsx';
+import { FileMenu } from './FileMenu.tsx';
 import { PlanName } from './PlanName.tsx';
 import { PrintButton } from './print/PrintButton.tsx';
-import { savePlan, saveRows } from './save.ts';
 import { UndoButtons } from './UndoButtons.tsx';
 
 interface Props {
-  readonly onFile: (file: File) => void;
+  readonly onFiles: (files: readonly File[]) => void;
   readonly onKeys: () => void;
 }
 
@@ -21,7 +19,7 @@ const unitTitles: Readonly<Record<Unit, string>> = {
 };
 
 /** The head of the page: what the plan is called, and all that is done with it as a whole. */
-export function Header({ onFile, onKeys }: Props) {
+export function Header({ onFiles, onKeys }: Props) {
   const plan = useStudio(({ plan }) => plan);
   const basket = useStudio(({ basket }) => basket);
   const change = useStudio(({ change }) => change);
@@ -34,11 +32,10 @@ export function Header({ onFile, onKeys }: Props) {
       <PlanName plan={plan} onChange={change} />
       <div className="head-tools">
         <UndoButtons />
-        <DemoChooser onOpen={(chosen) => presentStudio().open(chosen)} />
-        <OpenButton onFile={onFile} />
-        <button type="button" onClick={() => savePlan(plan)}>
-          Save
-        </button>
+        <a className="head-link" href="#shelf">
+          Shelf
+        </a>
+        <FileMenu plan={plan} basket={basket} onFiles={onFiles} />
         <button type="button" onClick={() => presentComparison().open()}>
           Compare
         </button>
@@ -64,15 +61,6 @@ export function Header({ onFile, onKeys }: Props) {
             ))}
           </select>
         </label>
-        <button
-          type="button"
-          className="main-button"
-          aria-label="Row chart (CSV)"
-          disabled={!basket}
-          onClick={() => basket && saveRows(basket)}
-        >
-          <span className="wide-only">Row chart</span> CSV
-        </button>
         <PrintButton basket={basket} />
         <button
           type="button"

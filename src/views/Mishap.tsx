@@ -1,4 +1,5 @@
-import { presentStudio, startAgain } from '../keep/useStudio.ts';
+import { startAgain } from '../keep/openKept.ts';
+import { presentStudio } from '../keep/useStudio.ts';
 import { savePlan } from './save.ts';
 
 interface Props {

@@ -1,10 +1,9 @@
 import { useCallback, useRef } from 'react';
-import { useStudio } from '../keep/useStudio.ts';
+import { presentStudio, useStudio } from '../keep/useStudio.ts';
 import { Bench } from './Bench.tsx';
 import { FileDrop } from './FileDrop.tsx';
 import { Header } from './Header.tsx';
 import { KeyList } from './KeyList.tsx';
-import { openFile } from './openFile.ts';
 import { ProblemBanner } from './ProblemBanner.tsx';
 import { useKeys } from './useKeys.ts';
 import { useShapeTimes } from './useShapeTimes.ts';
@@ -23,11 +22,18 @@ export function Studio() {
   useShapeTimes();
   return (
     <div className="studio">
-      <Header onFile={openFile} onKeys={listKeys} />
+      <Header onFiles={takeFiles} onKeys={listKeys} />
       {problem && <ProblemBanner problem={problem} onDismiss={() => showProblem(null)} />}
       <Bench />
-      <FileDrop onFile={openFile} />
+      <FileDrop onFiles={takeFiles} />
       <KeyList dialog={keys} />
     </div>
   );
+}
+
+/** Takes files in; what does so is fetched with the first. */
+function takeFiles(files: readonly File[]): void {
+  import('./take/takeFiles.ts')
+    .then(({ takeFilesHere }) => takeFilesHere(files))
+    .catch(() => presentStudio().showProblem(`${files[0]?.name}: this file could not be opened`));
 }

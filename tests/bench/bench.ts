@@ -14,6 +14,7 @@ import { plainSettle } from './plainReference.ts';
 import { demoPlan } from './plans.ts';
 import { replanTimes } from './replanTimes.ts';
 import { scriptSizes } from './scripts.ts';
+import { shelfTimes } from './shelfTimes.ts';
 import type { Line } from './table.ts';
 import { table } from './table.ts';
 
@@ -25,6 +26,7 @@ const replan = replanTimes(demoPlan, 20);
 const large = inOwnProcess('tests/bench/large.ts');
 const page = await editTimes();
 const load = { handedOver: await loadTimes(false), drawn: await loadTimes(true) };
+const shelf = await shelfTimes();
 const scripts = scriptSizes(new URL('dist/', project), page.scripts);
 const plain = plainSettle(demoPlan, {
   goal: settlePlan(demoPlan).work.x,
@@ -59,6 +61,8 @@ process.stderr.write(
     ['  the same, drawn in software, cold', load.drawn.cold, 'ms', null],
     ['  from the service worker', load.drawn.fromWorker, 'ms', null],
     ['script on the page for each shape of a drag', page.later.scriptMean, 'ms', 8],
+    [`shelf of ${shelf.plans} plans opens, the first time`, shelf.first, 'ms', 300],
+    ['  later, median', shelf.later, 'ms', 300],
     ...Object.entries(scripts).map(
       ([name, size]) => [`script ${name}, gzip`, size, 'kB', name === 'all' ? 500 : null] as const,
     ),
@@ -81,6 +85,7 @@ process.stdout.write(
       large,
       page,
       load,
+      shelf,
       scripts,
       plain,
     },

@@ -3,7 +3,7 @@ import { expect, test } from 'vitest';
 import { atRest, expectUsable, fact, measure, presentRow, press, target } from './benchDesk.ts';
 import type { OpenedApp } from './chromium.ts';
 import { openApp } from './chromium.ts';
-import { keptWhole, patience } from './desk.ts';
+import { fileFrom, keptWhole } from './desk.ts';
 
 const screens = [
   ['phone', 390, 844, 'light'],
@@ -106,9 +106,7 @@ test('what cannot be right is asked about, and nothing typed is lost', async () 
     expect(await page.locator('.bench-point').count()).toBe(1);
     await page.getByRole('link', { name: 'Plan' }).click();
     await page.waitForSelector('.studio');
-    await expect
-      .poll(() => page.evaluate(() => localStorage.getItem('girthline.draft')), patience)
-      .toContain('"1": 622.3');
+    expect((await fileFrom(page, 'Save as a file')).text).toContain('"1": 622.3');
     await page.getByRole('link', { name: 'At the bench' }).click();
     expect(await presentRow(page)).toBe(2);
   } finally {

@@ -76,7 +76,7 @@ test('a length and a width go beside the girth, into the plan, and stand beside 
 
   await page.getByRole('link', { name: 'Plan' }).click();
   await rested(page);
-  const { text } = await fileFrom(page, 'Save');
+  const { text } = await fileFrom(page, 'Save as a file');
   const { measured, measuredAcross } = JSON.parse(text);
   expect(Object.keys(measured)).toEqual(['6']);
   expect(measuredAcross[6].length).toBeCloseTo(239.7125, 6);
@@ -155,7 +155,7 @@ test('the screen is kept awake while the bench is seen, where the browser allows
 async function measuredInPlan(page: Page): Promise<number> {
   await page.getByRole('link', { name: 'Plan' }).click();
   await rested(page);
-  const { text } = await fileFrom(page, 'Save');
+  const { text } = await fileFrom(page, 'Save as a file');
   await page.getByRole('link', { name: 'At the bench' }).click();
   await atRest(page);
   const { measured } = JSON.parse(text);

@@ -1,12 +1,12 @@
 import { expect, test } from 'vitest';
 import { demos } from '../../src/plan/demo/demos.ts';
-import { openedDesk, rested, summaryOf } from './desk.ts';
+import { openedDesk, rested, startFrom, summaryOf } from './desk.ts';
 
 const desk = openedDesk({ width: 1440, height: 900 });
 
 test.each(demos)('the basket $title of the orchard class settles on the page', async (demo) => {
   const { page } = desk();
-  await page.getByLabel('Start from a basket of the orchard class').selectOption(demo.id);
+  await startFrom(page, demo.title);
   expect(await page.getByLabel('Name of the plan').inputValue()).toBe(demo.plan.name);
   await rested(page);
   const rows = demo.plan.bands.reduce((sum, band) => sum + band.rows, 0);

@@ -98,26 +98,35 @@ export async function rowOnGirthLine(page: Page): Promise<number | null> {
   return (await marked.count()) === 0 ? null : Number(await marked.textContent());
 }
 
-/** Presses a button that gives a file, and reads it as text. */
+/** What is behind the File button; everything else is to be seen at once. */
+const inFileMenu = ['Save as a file', 'Row chart (CSV)', 'Open …', 'Copy a link …'];
+
+/** Presses a button, of the page or of its File menu, that gives a file, and reads it as text. */
 export async function fileFrom(page: Page, button: string) {
   const { name, bytes } = await bytesFrom(page, button);
   return { name, text: bytes.toString('utf8') };
 }
 
-/** Presses a button that gives a file, and reads it. */
+/** Presses a button, of the page or of its File menu, that gives a file, and reads it. */
 export async function bytesFrom(page: Page, button: string) {
-  const [download] = await Promise.all([
-    page.waitForEvent('download'),
-    page.getByRole('button', { name: button, exact: true }).click(),
-  ]);
+  const [download] = await Promise.all([page.waitForEvent('download'), press(page, button)]);
   return { name: download.suggestedFilename(), bytes: await readFile(await download.path()) };
 }
 
-/** Chooses a file in the dialog that the Open button brings. */
+/** Chooses a file in the dialog that Open brings. */
 export async function open(page: Page, name: string, text: string): Promise<void> {
-  const [chooser] = await Promise.all([
-    page.waitForEvent('filechooser'),
-    page.getByRole('button', { name: 'Open', exact: true }).click(),
-  ]);
+  const [chooser] = await Promise.all([page.waitForEvent('filechooser'), press(page, 'Open …')]);
   await chooser.setFiles({ name, mimeType: 'application/json', buffer: Buffer.from(text) });
+}
+
+/** Presses a button of the page or of its File menu. */
+export async function press(page: Page, name: string): Promise<void> {
+  if (inFileMenu.includes(name)) await page.getByRole('button', { name: /^File/ }).click();
+  await page.getByRole('button', { name, exact: true }).click();
+}
+
+/** Starts from a basket of the orchard class, from its shelf. */
+export async function startFrom(page: Page, title: string): Promise<void> {
+  await page.getByRole('link', { name: 'Shelf' }).click();
+  await page.getByRole('button', { name: `Start from ${title}` }).click();
 }

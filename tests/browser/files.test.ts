@@ -38,7 +38,7 @@ test('the row chart of the page is the headless command’s, letter for letter',
   for (let press = 0; press < 6; press += 1) await page.keyboard.press('ArrowRight');
   await rested(page);
   const chart = await fileFrom(page, 'Row chart (CSV)');
-  const plan = await fileFrom(page, 'Save');
+  const plan = await fileFrom(page, 'Save as a file');
   expect(plan.name).toBe('Orchard trug.girthline.json');
   using place = scratch();
   const { status, stderr } = runSheet(place.file(plan.name, plan.text), '--out', place.out);
@@ -48,7 +48,7 @@ test('the row chart of the page is the headless command’s, letter for letter',
 
 test('a bad file leaves the plan as it is and is told by the path of its key', async () => {
   const { page } = desk();
-  const { text } = await fileFrom(page, 'Save');
+  const { text } = await fileFrom(page, 'Save as a file');
   const girth = await girthOf(girthPoint(page, 1));
   const name = await page.getByLabel('Name of the plan').inputValue();
 
@@ -61,7 +61,7 @@ test('a bad file leaves the plan as it is and is told by the path of its key', a
   await open(page, 'cut.girthline.json', text.slice(0, 200));
   await expect.poll(() => alert.textContent()).toContain('cut.girthline.json');
 
-  expect(await fileFrom(page, 'Save')).toMatchObject({ text });
+  expect(await fileFrom(page, 'Save as a file')).toMatchObject({ text });
   expect(await girthOf(girthPoint(page, 1))).toBe(girth);
   expect(await page.getByLabel('Name of the plan').inputValue()).toBe(name);
   await page.getByRole('button', { name: 'Put away' }).click();
@@ -70,7 +70,7 @@ test('a bad file leaves the plan as it is and is told by the path of its key', a
 
 test('a saved plan opens again, and undo goes back to the one before', async () => {
   const { page } = desk();
-  const { text } = await fileFrom(page, 'Save');
+  const { text } = await fileFrom(page, 'Save as a file');
   await open(page, 'other.girthline.json', text.replace('Orchard trug', 'Tidemill trug'));
   const name = page.getByLabel('Name of the plan');
   await expect.poll(() => name.inputValue()).toBe('Tidemill trug');

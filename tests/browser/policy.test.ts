@@ -23,7 +23,7 @@ async function opened(options: AppOptions): Promise<OpenedApp> {
 
 test('no view asks for anything that the policy refuses, and the text of a plan stays text', async () => {
   const { page, pageErrors, consoleErrors, outsideRequests } = await opened({ width: 1440 });
-  const { text } = await fileFrom(page, 'Save');
+  const { text } = await fileFrom(page, 'Save as a file');
   const hostile = '<img src=x onerror="globalThis.ran = 1"><script>globalThis.ran = 1</script>';
   const plan = { ...JSON.parse(text), name: hostile, notes: hostile };
   await open(page, 'hostile.girthline.json', JSON.stringify(plan));

@@ -34,7 +34,7 @@ const cases: readonly Case[] = [
   ['another format', withValue(['format'], '"loom"'), 'format', '"loom"', '"girthline"'],
   ['a newer version', withValue(['version'], '7'), 'version', 'version 7', 'the newest version'],
   ['a wrong type', withValue(['base', 'gap'], '"wide"'), 'base.gap', '"wide"', 'a length from 0'],
-  ['not a number', withValue(['base', 'gap'], 'NaN'), 'base.gap', 'NaN', 'a JSON value'],
+  ['not a number', withValue(['base', 'gap'], 'NaN'), 'base.gap', 'NaN', 'a number'],
   ['an infinite number', withValue(['base', 'gap'], '1e999'), 'base.gap', '', 'a length from 0'],
   ['a negative count', withValue(['base', 'crosswise'], '-3'), 'base.crosswise', '-3', 'from 2'],
   [

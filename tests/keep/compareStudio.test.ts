@@ -1,7 +1,5 @@
 import { expect, test } from 'vitest';
-import { plansAside, putAside } from '../../src/keep/compareShelf.ts';
 import { comparison, copyOf } from '../../src/keep/compareStudio.ts';
-import type { DraftStore } from '../../src/keep/draft.ts';
 import { studio } from '../../src/keep/studio.ts';
 import { demos } from '../../src/plan/demo/demos.ts';
 import { movePoint } from '../../src/plan/edit.ts';
@@ -72,21 +70,4 @@ test('the share of the blend stays between both plans', () => {
   expect(now().share).toBe(1);
   now().blendTo(-1);
   expect(now().share).toBe(0);
-});
-
-test('plans put aside come back, the latest first and one of each name', () => {
-  const kept = new Map<string, string>();
-  const store: DraftStore = {
-    getItem: (key) => kept.get(key) ?? null,
-    setItem: (key, value) => void kept.set(key, value),
-    removeItem: (key) => void kept.delete(key),
-  };
-  expect(plansAside(store)).toEqual([]);
-  expect(putAside(store, plan)).toBe(true);
-  putAside(store, { ...wider, name: 'Wider' });
-  putAside(store, { ...wider, name: plan.name });
-  expect(plansAside(store).map(({ name }) => name)).toEqual([plan.name, 'Wider']);
-  kept.set('girthline.aside', '[{"format":"girthline"},');
-  expect(plansAside(store)).toEqual([]);
-  expect(putAside(null, plan)).toBe(false);
 });

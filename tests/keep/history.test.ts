@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import type { History } from '../../src/keep/history.ts';
-import { changed, newHistory, redone, undone } from '../../src/keep/history.ts';
+import { changed, newHistory, opened, redone, undone } from '../../src/keep/history.ts';
 import { demos } from '../../src/plan/demo/demos.ts';
 
 const plan = demos[0].plan;
@@ -73,4 +73,19 @@ test('one hold of the pointer is one step, however long it rests between two mov
   const history = after(['a', 'hold point-1 5', 0], ['b', 'hold point-1 5', 60_000]);
   expect(history.past).toHaveLength(1);
   expect(after(['a', 'hold point-1 5', 0], ['b', 'hold point-1 9', 60]).past).toHaveLength(2);
+});
+
+test('opening another plan of the shelf is a step like any other, and undo goes back to the one before', () => {
+  const there = opened(after(['a', undefined, 0]), named('b'), 'other', 'opening b');
+  expect(there).toMatchObject({ id: 'other', plan: { name: 'b' } });
+  expect(undone(there)).toMatchObject({ id: start.id, plan: { name: 'a' } });
+  expect(redone(undone(there))).toEqual({ ...there, growing: null });
+});
+
+test('of more than a thousand steps the oldest go, and it is counted how many', () => {
+  const names = Array.from({ length: 1003 }, (_, n) => [`${n}`, undefined, n] as const);
+  const history = after(...names);
+  expect(history.past).toHaveLength(1000);
+  expect(history.first).toBe(3);
+  expect(history.past[0]?.plan.name).toBe('2');
 });

@@ -1,4 +1,5 @@
 import { expect, test } from 'vitest';
+import { changed, newHistory, undone } from '../../src/keep/history.ts';
 import { studio } from '../../src/keep/studio.ts';
 import { basketMesh } from '../../src/mesh/basketMesh.ts';
 import { settleBasket } from '../../src/model/settleBasket.ts';
@@ -45,6 +46,19 @@ test('the first plan is settled cold', () => {
   const { asked, now } = opened();
   expect(asked).toEqual([{ plan, polish: true }]);
   expect(now().state).toBe('settling');
+});
+
+test('a studio that waits settles nothing before a history is restored', () => {
+  const asked: Plan[] = [];
+  const start = () => ({ settle: (of: Plan) => void asked.push(of), dispose() {} });
+  const store = studio(plan, start, { waits: true });
+  expect(asked).toEqual([]);
+  const history = undone(changed(newHistory(lifted(8), 'x'), lifted(9), 'lift', undefined, 0));
+  store.getState().restore(history);
+  expect(asked).toEqual([lifted(8)]);
+  expect(store.getState().plan).toEqual(lifted(8));
+  store.getState().redo();
+  expect(store.getState().plan).toEqual(lifted(9));
 });
 
 test('a change is settled warm, and the present basket stays until the next one is there', () => {

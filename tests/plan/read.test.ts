@@ -98,7 +98,15 @@ test('a plan cut short anywhere is refused', () => {
 
 test('a text that is no JSON is refused with the place', () => {
   expect(refusals('{"format": girthline}')).toEqual([
-    'trug.girthline.json: format: found girthline at line 1, column 12, allowed is a JSON value',
+    'trug.girthline.json: format: found girthline at line 1, column 12, ' +
+      'allowed is a number, words in double quotes, or what stands in [ ] or { }',
+  ]);
+});
+
+test('a text that is no plan at all is refused in words for whoever opened it', () => {
+  expect(refusals('Dear class, bring your own knives.')).toEqual([
+    'trug.girthline.json: the whole document: found text that begins "Dear class, bring your o…", ' +
+      'allowed is a plan saved by Girthline, which begins with {',
   ]);
 });
 

@@ -73,3 +73,34 @@ test('the same base and bands change nothing', () => {
     }),
   );
 });
+
+test('a base that is changed and changed back leaves every girth as it was', () => {
+  const gap = fc.integer({ min: 0, max: 25 * 16 }).map((n) => n / 16);
+  fc.assert(
+    fc.property(fc.array(gap, { minLength: 1 }), fc.integer({ min: 2, max: 20 }), (gaps, n) => {
+      let there = plan;
+      for (const wide of gaps) {
+        there = changeBase(there, { ...matOf(plan), gap: wide, lengthwise: n, centreLift: 0 });
+      }
+      expect(changeBase(there, plan.base).girthLine).toEqual(plan.girthLine);
+    }),
+  );
+});
+
+test('rows that are taken away one by one and put back leave every point and girth as it was', () => {
+  let now = plan;
+  for (let rows = 31; rows >= 5; rows -= 1) now = changeBands(now, bandsOf(rows));
+  expect(rowsOf(now)).toEqual([1, 3, 5]);
+  for (let rows = 6; rows <= 32; rows += 1) now = changeBands(now, bandsOf(rows));
+  expect(now.girthLine).toEqual(plan.girthLine);
+});
+
+test('a girth line that was drawn anew in between is the one that is kept', () => {
+  const there = changeBase(plan, wider);
+  const moved = { ...there, girthLine: { ...there.girthLine, rows: { 5: 555 } } };
+  const back = changeBase(moved, plan.base);
+  expect(Object.keys(back.girthLine.rows)).toEqual(['5']);
+  expect(back.girthLine.points.map(({ girth }) => Math.round(girth * 1e6) / 1e6)).toEqual([
+    530, 600, 510,
+  ]);
+});

@@ -28,7 +28,8 @@ export function useBenchWork(): BenchWork | null {
   const plan = useStudio(({ plan }) => plan);
   const planBasket = useStudio(({ basket }) => basket);
   const { book, isKept } = useBenchBook();
-  const page = useMemo(() => pageNow(book, plan), [book, plan]);
+  const id = useStudio(({ history }) => history.id);
+  const page = useMemo(() => pageNow(book, plan, id), [book, plan, id]);
   const record = chosenRecord(page);
   const { basket: table, isFinal, problem } = useBenchTable();
   const [refined, setRefined] = useState<Refined | null>(null);

@@ -1,9 +1,10 @@
 import { useState } from 'react';
 import { BlendSlider } from '../../charts/compare/BlendSlider.tsx';
 import { presentComparison, presentSide, useComparison } from '../../keep/compareHere.ts';
-import { putAside } from '../../keep/compareShelf.ts';
 import type { Side } from '../../keep/compareStudio.ts';
-import { browserStore } from '../../keep/draft.ts';
+import { tellChanged } from '../../keep/keepHere.ts';
+import { keepState } from '../../keep/shelf/keepState.ts';
+import { addPlans } from '../../keep/shelf/shelfPlans.ts';
 import type { Plan } from '../../plan/schema.ts';
 import { savePlan } from '../save.ts';
 
@@ -23,13 +24,17 @@ export function BlendCard({ plan, girths, isOnOwnBase }: Props) {
     presentSide(side).open(plan);
     setTold(`The blend is now plan ${side.toUpperCase()}; undo brings the old one back.`);
   };
-  const aside = () => {
-    const isKept = putAside(browserStore(), plan);
-    setTold(
-      isKept
-        ? 'Put aside: it is in the list “Put here …” of both plans.'
-        : 'This browser keeps nothing, so save it as a file.',
-    );
+  const aside = async () => {
+    const { db } = keepState.getState();
+    const noRoom = 'This browser would not keep it, so save it as a file.';
+    if (!db) return setTold(noRoom);
+    try {
+      const [id] = await addPlans(db, [{ plan, versions: [], page: undefined }]);
+      if (id) tellChanged(id, 1);
+      setTold('It is on the shelf, and in the list “Put here …” of both plans.');
+    } catch {
+      setTold(noRoom);
+    }
   };
   return (
     <section className="blend-card" aria-label="Blend of the two plans">
@@ -50,7 +55,7 @@ export function BlendCard({ plan, girths, isOnOwnBase }: Props) {
           Keep as B
         </button>
         <button type="button" onClick={aside}>
-          Put aside
+          Put on the shelf
         </button>
         <button type="button" onClick={() => savePlan(plan)}>
           Save as file

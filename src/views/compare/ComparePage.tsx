@@ -2,12 +2,12 @@ import { useCallback, useRef, useState } from 'react';
 import { presentComparison, presentSide, useComparison, useSide } from '../../keep/compareHere.ts';
 import type { TakePicture } from '../../scene/Snapshot.tsx';
 import { FileDrop } from '../FileDrop.tsx';
-import { openFile } from '../openFile.ts';
 import { ProblemBanner } from '../ProblemBanner.tsx';
 import { useTheme } from '../useTheme.ts';
 import { CompareBench } from './CompareBench.tsx';
 import { CompareHead } from './CompareHead.tsx';
 import { saveCsv, savePage, savePicture } from './files.ts';
+import { openBeside } from './openBeside.ts';
 import { useCompareKeys } from './useCompareKeys.ts';
 import { useReading } from './useReading.ts';
 import { useSideTimes } from './useSideTimes.ts';
@@ -64,7 +64,7 @@ export function ComparePage() {
         />
       )}
       <CompareBench reading={reading} onPictures={keepPictures} />
-      <FileDrop onFile={(file) => openFile(file, presentSide(presentComparison().edited))} />
+      <FileDrop onFiles={([file]) => file && openBeside(file, presentComparison().edited)} />
     </div>
   );
 }

@@ -1,50 +1,60 @@
-import { useRef, useState } from 'react';
-import { presentSide } from '../../keep/compareHere.ts';
-import { plansAside } from '../../keep/compareShelf.ts';
+import { useEffect, useRef, useState } from 'react';
+import { presentSide, putInPlace, putKeptInPlace } from '../../keep/compareHere.ts';
 import type { Side } from '../../keep/compareStudio.ts';
 import { copyOf } from '../../keep/compareStudio.ts';
-import { browserStore } from '../../keep/draft.ts';
+import { keepState } from '../../keep/shelf/keepState.ts';
+import type { Card } from '../../keep/shelf/records.ts';
+import { cardsOf } from '../../keep/shelf/shelfPlans.ts';
 import { demos } from '../../plan/demo/demos.ts';
-import type { Plan } from '../../plan/schema.ts';
-import { openFile } from '../openFile.ts';
+import { openBeside } from './openBeside.ts';
 
-/** Puts another plan in this place: a copy of the other one, one put aside, a class basket, a file. */
+/** So many plans of the shelf are offered, the latest changed first. */
+const mostCards = 24;
+
+/** Puts another plan in this place: a copy of the other one, one of the shelf, a class basket, a file. */
 export function SideChooser({ side }: { readonly side: Side }) {
   const input = useRef<HTMLInputElement>(null);
-  const [aside, setAside] = useState<readonly Plan[]>([]);
+  const [cards, setCards] = useState<readonly Card[]>([]);
   const other = side === 'a' ? 'b' : 'a';
   const letter = side.toUpperCase();
-  const refresh = () => setAside(plansAside(browserStore()));
-  const choose = (value: string) => {
-    const { open } = presentSide(side);
+  useEffect(() => {
+    let isWanted = true;
+    const read = async ({ db } = keepState.getState()) => {
+      const now = db ? await cardsOf(db) : [];
+      if (isWanted) setCards(now.slice(0, mostCards));
+    };
+    void read();
+    const leave = keepState.subscribe((state, before) => {
+      if (state.changes !== before.changes) void read(state);
+    });
+    return () => {
+      isWanted = false;
+      leave();
+    };
+  }, []);
+  const choose = async (value: string) => {
     const [kind, which] = [value.slice(0, 1), value.slice(2)];
-    if (kind === 'c') open(copyOf(presentSide(other).plan));
+    if (kind === 'c') putInPlace(side, copyOf(presentSide(other).plan));
     if (kind === 'f') input.current?.click();
-    const plan =
-      kind === 'k'
-        ? aside[Number(which)]
-        : demos.find(({ id }) => kind === 'd' && id === which)?.plan;
-    if (plan) open(plan);
+    const demo = demos.find(({ id }) => kind === 'd' && id === which);
+    if (demo) putInPlace(side, demo.plan);
+    const problem = kind === 'k' ? await putKeptInPlace(side, which) : null;
+    if (problem) presentSide(side).showProblem(problem);
   };
   return (
     <>
       <label className="side-chooser">
         <span className="unseen">Put another plan in the place of {letter}</span>
-        <select
-          value=""
-          onFocus={refresh}
-          onPointerDown={refresh}
-          onChange={({ target }) => choose(target.value)}
-        >
+        <select value="" onChange={({ target }) => choose(target.value)}>
           <option value="" disabled>
             Put here …
           </option>
           <option value="c">Copy of plan {other.toUpperCase()}</option>
           <option value="f">A plan from a file …</option>
-          {aside.length > 0 && (
-            <optgroup label="Plans put aside">
-              {aside.map(({ name }, index) => (
-                <option key={name} value={`k ${index}`}>
+          {cards.length > 0 && (
+            <optgroup label="Plans on the shelf">
+              {cards.map(({ id, name }) => (
+                <option key={id} value={`k ${id}`}>
                   {name}
                 </option>
               ))}
@@ -68,7 +78,7 @@ export function SideChooser({ side }: { readonly side: Side }) {
         hidden
         onChange={({ target }) => {
           const file = target.files?.[0];
-          if (file) openFile(file, presentSide(side));
+          if (file) openBeside(file, side);
           target.value = '';
         }}
       />

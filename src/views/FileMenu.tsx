@@ -1,0 +1,80 @@
+import { lazy, Suspense, useEffect, useRef, useState } from 'react';
+import { useStudio } from '../keep/useStudio.ts';
+import type { Basket } from '../model/basket.ts';
+import type { Plan } from '../plan/schema.ts';
+import { FilePick } from './FilePick.tsx';
+import { savePlan, saveRows } from './save.ts';
+
+const LinkDialog = lazy(async () => ({
+  default: (await import('./take/LinkDialog.tsx')).LinkDialog,
+}));
+
+interface Props {
+  readonly plan: Plan;
+  /** Null until it has settled. */
+  readonly basket: Basket | null;
+  readonly onFiles: (files: readonly File[]) => void;
+}
+
+/** What is done with the plan as a file, behind one button. */
+export function FileMenu({ plan, basket, onFiles }: Props) {
+  const [isOpen, setOpen] = useState(false);
+  const [isLinked, setLinked] = useState(false);
+  const id = useStudio(({ history }) => history.id);
+  const menu = useRef<HTMLDivElement>(null);
+  const button = useRef<HTMLButtonElement>(null);
+  useEffect(() => {
+    if (!isOpen) return;
+    const outside = ({ target }: Event) => {
+      if (!(target instanceof Node && menu.current?.contains(target))) setOpen(false);
+    };
+    const onKey = ({ key }: KeyboardEvent) => {
+      if (key !== 'Escape') return;
+      setOpen(false);
+      button.current?.focus();
+    };
+    const listening = new AbortController();
+    const { signal } = listening;
+    document.addEventListener('pointerdown', outside, { signal });
+    document.addEventListener('focusin', outside, { signal });
+    document.addEventListener('keydown', onKey, { signal });
+    return () => listening.abort();
+  }, [isOpen]);
+  const act = (what: () => void) => () => {
+    setOpen(false);
+    what();
+  };
+  return (
+    <div ref={menu} className="menu">
+      <button
+        ref={button}
+        type="button"
+        aria-expanded={isOpen}
+        aria-controls="file-menu"
+        onClick={() => setOpen(!isOpen)}
+      >
+        File <span aria-hidden="true">▾</span>
+      </button>
+      <div id="file-menu" className="menu-list" hidden={!isOpen}>
+        <FilePick label="Open …" isMany onFiles={(files) => act(() => onFiles(files))()} />
+        <button type="button" onClick={act(() => savePlan(plan))}>
+          Save as a file
+        </button>
+        <button type="button" onClick={act(() => setLinked(true))}>
+          Copy a link …
+        </button>
+        <a className="menu-link" href={`#shelf=${id}`}>
+          Earlier versions …
+        </a>
+        <button type="button" disabled={!basket} onClick={act(() => basket && saveRows(basket))}>
+          Row chart (CSV)
+        </button>
+      </div>
+      {isLinked && (
+        <Suspense fallback={null}>
+          <LinkDialog onClose={() => setLinked(false)} />
+        </Suspense>
+      )}
+    </div>
+  );
+}

@@ -1,0 +1,45 @@
+import { useState } from 'react';
+import { keptHere } from '../../keep/keepHere.ts';
+import { shelfChanged } from '../../keep/shelf/keepState.ts';
+import type { ShelfDb } from '../../keep/shelf/records.ts';
+import { putBy } from '../../keep/shelf/versions.ts';
+
+interface Props {
+  readonly db: ShelfDb;
+  readonly id: string;
+}
+
+/** Puts the plan as it is now by as a version, under a name. */
+export function NameVersion({ db, id }: Props) {
+  const [name, setName] = useState('');
+  const keep = async () => {
+    if (!name.trim()) return;
+    await keptHere()?.keeper.flush();
+    await putBy(db, id, name.trim());
+    setName('');
+    shelfChanged();
+  };
+  return (
+    <form
+      className="version-new"
+      onSubmit={(event) => {
+        event.preventDefault();
+        void keep();
+      }}
+    >
+      <label>
+        Keep it as it is now under the name{' '}
+        <input
+          value={name}
+          maxLength={120}
+          autoComplete="off"
+          placeholder="as taught in October"
+          onChange={({ target }) => setName(target.value)}
+        />
+      </label>
+      <button type="submit" disabled={!name.trim()}>
+        Keep version
+      </button>
+    </form>
+  );
+}

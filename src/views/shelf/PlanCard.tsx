@@ -1,0 +1,77 @@
+import { useRef, useState } from 'react';
+import { tellChanged } from '../../keep/keepHere.ts';
+import { openKept } from '../../keep/openKept.ts';
+import type { Card, Removed, ShelfDb } from '../../keep/shelf/records.ts';
+import { copyPlan, removePlan, renamePlan } from '../../keep/shelf/shelfPlans.ts';
+import { presentStudio } from '../../keep/useStudio.ts';
+import { tellOnShelf } from '../take/told.ts';
+import { agoText } from './agoText.ts';
+import { RenameField } from './RenameField.tsx';
+import { ThumbnailPicture } from './ThumbnailPicture.tsx';
+
+interface Props {
+  readonly db: ShelfDb;
+  readonly card: Card;
+  /** True for the plan at hand. */
+  readonly isPresent: boolean;
+  readonly onRemoved: (removed: Removed) => void;
+}
+
+/** A plan on the shelf, and what can be done with it. */
+export function PlanCard({ db, card, isPresent, onRemoved }: Props) {
+  const { id, name, updated, thumbnail } = card;
+  const [isNaming, setNaming] = useState(false);
+  const rename = useRef<HTMLButtonElement>(null);
+  const open = async () => {
+    const problem = await openKept(id);
+    if (problem) tellOnShelf({ done: `“${name}” was not opened.`, problems: problem.split('\n') });
+    else globalThis.location.hash = '#plan';
+  };
+  const copy = async () => {
+    const made = await copyPlan(db, id);
+    if (made) tellChanged(made, 1);
+  };
+  const remove = async () => {
+    const removed = await removePlan(db, id);
+    if (!removed) return;
+    tellChanged(id, undefined);
+    onRemoved(removed);
+  };
+  const take = async (typed: string) => {
+    setNaming(false);
+    setTimeout(() => rename.current?.focus());
+    if (!typed || typed === name) return;
+    const { plan, change } = presentStudio();
+    if (isPresent) change({ ...plan, name: typed }, `naming it ${typed}`);
+    else tellChanged(id, await renamePlan(db, id, typed));
+  };
+  return (
+    <li className="shelf-card" data-present={isPresent}>
+      <button type="button" className="shelf-open" onClick={open} aria-label={`Open ${name}`}>
+        <ThumbnailPicture thumbnail={thumbnail} />
+      </button>
+      {isNaming ? (
+        <RenameField name={name} onDone={take} />
+      ) : (
+        <p className="shelf-name" title={name}>
+          {name}
+        </p>
+      )}
+      <p className="soft shelf-when">{isPresent ? 'open now' : agoText(updated, Date.now())}</p>
+      <p className="shelf-actions">
+        <button ref={rename} type="button" onClick={() => setNaming(true)}>
+          Rename<span className="unseen"> {name}</span>
+        </button>
+        <button type="button" onClick={copy}>
+          Copy<span className="unseen"> {name}</span>
+        </button>
+        <a href={`#shelf=${id}`}>
+          Versions<span className="unseen"> of {name}</span>
+        </a>
+        <button type="button" onClick={remove}>
+          Delete<span className="unseen"> {name}</span>
+        </button>
+      </p>
+    </li>
+  );
+}

@@ -1,0 +1,35 @@
+import { useEffect, useRef } from 'react';
+
+interface Props {
+  readonly name: string;
+  /** Gets the name as typed; the old one where it was given up. */
+  readonly onDone: (name: string) => void;
+}
+
+/** A plan's name while it is changed: Enter takes it, Escape leaves it. */
+export function RenameField({ name, onDone }: Props) {
+  const input = useRef<HTMLInputElement>(null);
+  const isDone = useRef(false);
+  useEffect(() => input.current?.select(), []);
+  const done = (typed: string) => {
+    if (isDone.current) return;
+    isDone.current = true;
+    onDone(typed.trim());
+  };
+  return (
+    <input
+      ref={input}
+      className="shelf-rename"
+      aria-label="New name"
+      defaultValue={name}
+      maxLength={120}
+      spellCheck={false}
+      autoComplete="off"
+      onBlur={({ target }) => done(target.value)}
+      onKeyDown={({ key, currentTarget }) => {
+        if (key === 'Enter') done(currentTarget.value);
+        if (key === 'Escape') done(name);
+      }}
+    />
+  );
+}

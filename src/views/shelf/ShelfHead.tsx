@@ -1,0 +1,51 @@
+import { useState } from 'react';
+import type { Card } from '../../keep/shelf/records.ts';
+import { FilePick } from '../FilePick.tsx';
+import { saveShelf } from './saveShelf.ts';
+
+interface Props {
+  /** Null until the shelf is read. */
+  readonly cards: readonly Card[] | null;
+  readonly sought: string;
+  readonly onSeek: (sought: string) => void;
+  readonly onFiles: (files: readonly File[]) => void;
+  readonly canKeep: boolean;
+}
+
+/** The head of the shelf: search, files in and out, and the way back. */
+export function ShelfHead({ cards, sought, onSeek, onFiles, canKeep }: Props) {
+  const [isBusy, setBusy] = useState(false);
+  const save = async () => {
+    setBusy(true);
+    await saveShelf().finally(() => setBusy(false));
+  };
+  return (
+    <header className="head shelf-head">
+      <h1 className="wordmark">
+        <img src="./icon.svg" alt="" width="28" height="28" />
+        Girthline
+      </h1>
+      <h2 className="shelf-title">Shelf</h2>
+      <label className="shelf-search">
+        <span className="unseen">Search the plans</span>
+        <input
+          type="search"
+          placeholder="Search names and notes"
+          value={sought}
+          onChange={({ target }) => onSeek(target.value)}
+        />
+      </label>
+      <div className="head-tools">
+        <FilePick label="Open files …" isMany onFiles={onFiles} />
+        {canKeep && (
+          <button type="button" disabled={isBusy || !cards?.length} onClick={save}>
+            {isBusy ? 'Packing …' : 'Save the whole shelf'}
+          </button>
+        )}
+        <a className="head-link" href="#plan">
+          Back to the plan
+        </a>
+      </div>
+    </header>
+  );
+}

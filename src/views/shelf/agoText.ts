@@ -1,0 +1,17 @@
+const minute = 60_000;
+const hour = 60 * minute;
+const day = 24 * hour;
+
+/** When something was changed, as one says it: `just now`, `3 hours ago`, then the date. Times in ms. */
+export function agoText(then: number, now: number): string {
+  const ago = now - then;
+  if (ago < minute) return 'just now';
+  if (ago < hour) return counted(Math.floor(ago / minute), 'minute');
+  if (ago < day) return counted(Math.floor(ago / hour), 'hour');
+  if (ago < 7 * day) return counted(Math.floor(ago / day), 'day');
+  return new Date(then).toLocaleDateString([], { dateStyle: 'medium' });
+}
+
+function counted(count: number, unit: string): string {
+  return `${count} ${unit}${count === 1 ? '' : 's'} ago`;
+}

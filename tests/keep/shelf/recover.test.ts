@@ -1,0 +1,127 @@
+import { expect, test } from 'vitest';
+import { changed, newHistory, opened, redone, undone } from '../../../src/keep/history.ts';
+import { findWork } from '../../../src/keep/shelf/findWork.ts';
+import type { JournalEntry } from '../../../src/keep/shelf/journal.ts';
+import { readJournal, writeJournal } from '../../../src/keep/shelf/journal.ts';
+import { saveWork } from '../../../src/keep/shelf/saveWork.ts';
+import { cardsOf } from '../../../src/keep/shelf/shelfPlans.ts';
+import { stateRow, tailOf } from '../../../src/keep/shelf/states.ts';
+import { demos } from '../../../src/plan/demo/demos.ts';
+import { emptyShelf, storage, workOf } from './shelfDesk.ts';
+
+const { plan } = demos[0];
+const named = (name: string) => ({ ...plan, name });
+
+/** A tab that saved `first` as its change 1, and a browser whose storage says which tab it is. */
+async function leftBehind() {
+  const db = await emptyShelf();
+  await saveWork(db, workOf(newHistory(named('first'), 'x')));
+  const [local, ofTab] = [storage(), storage()];
+  ofTab.setItem('girthline.tab', 'tab');
+  const jot = (entry: Partial<JournalEntry>, tab = 'tab') =>
+    writeJournal(local, tab, {
+      ...{ id: 'x', plan: named('second'), label: 'naming it', known: 1, page: null, count: 2 },
+      tail: null,
+      ...entry,
+    });
+  return { db, local, jot, find: () => findWork(db, local, ofTab) };
+}
+
+test('a change that is in the journal only comes back, as a step that can be undone', async () => {
+  const { jot, find } = await leftBehind();
+  jot({});
+  const { work, isUnsaved } = await find();
+  expect(work?.history.plan.name).toBe('second');
+  expect(work && undone(work.history).plan.name).toBe('first');
+  expect(isUnsaved).toBe(true);
+  expect(work?.known.get('x')).toBe(1);
+});
+
+test('a journal that is no newer than the database changes nothing', async () => {
+  const { jot, find } = await leftBehind();
+  jot({ count: 1, plan: named('older') });
+  const { work, isUnsaved } = await find();
+  expect(work?.history.plan.name).toBe('first');
+  expect(isUnsaved).toBe(false);
+});
+
+test('a change on top of a save of the same tab that had just gone through comes back', async () => {
+  const { db, jot, find } = await leftBehind();
+  const second = newHistory(named('second'), 'x');
+  await saveWork(db, workOf(second, { known: 1, count: 2 }));
+  // written while that save was under way, so it knows only of the revision before
+  jot({ plan: named('third'), known: 1, count: 3 });
+  expect((await find()).work?.history.plan.name).toBe('third');
+});
+
+test('a change to a plan that another tab has changed since comes back as a copy', async () => {
+  const { db, jot, find } = await leftBehind();
+  await saveWork(db, workOf(newHistory(named('theirs'), 'x'), { tab: 'other', known: 1 }));
+  jot({});
+  const { work } = await find();
+  expect(work?.history.plan.name).toBe('second, copy');
+  expect(work?.history.id).not.toBe('x');
+  expect((await db.get('plans', 'x'))?.plan.name).toBe('theirs');
+});
+
+test('a plan that was opened and changed just before the end comes back in place of the other', async () => {
+  const { jot, find } = await leftBehind();
+  jot({ id: 'y', plan: named('another'), known: null, label: 'opening another' });
+  const { work } = await find();
+  expect(work?.history).toMatchObject({ id: 'y', plan: { name: 'another' } });
+  expect(work && undone(work.history)).toMatchObject({ id: 'x', plan: { name: 'first' } });
+});
+
+test('what was undone just before the end can be redone', async () => {
+  const { jot, find } = await leftBehind();
+  const first = newHistory(named('first'), 'x');
+  const second = changed(first, named('second'), 'naming it', undefined, 0);
+  const third = changed(second, named('third'), 'naming it again', undefined, 0);
+  const back = undone(third);
+  jot({ tail: tailOf(stateRow(back), stateRow(first)), count: 4 });
+  const { work } = await find();
+  expect(work?.history).toEqual({ ...back, growing: null });
+  expect(work && redone(work.history).plan.name).toBe('third');
+});
+
+test('the last change of a tab that is gone for good comes into the database', async () => {
+  const { db, local, jot, find } = await leftBehind();
+  await saveWork(db, workOf(newHistory(named('z'), 'z'), { tab: 'gone' }));
+  jot({ id: 'z', plan: named('z, later'), count: 5 }, 'gone');
+  await find();
+  expect((await db.get('plans', 'z'))?.plan.name).toBe('z, later');
+  expect((await cardsOf(db)).map(({ name }) => name)).toContain('z, later');
+  expect(readJournal(local, 'gone')).toBeNull();
+});
+
+test('a journal that is damaged, or of a plan that is none, is left out', async () => {
+  const { local, jot, find } = await leftBehind();
+  local.setItem('girthline.journal.tab', '{"id":"x","plan":{"format":"girthline"},"count":9}');
+  expect((await find()).work?.history.plan.name).toBe('first');
+  local.setItem('girthline.journal.tab', '{"id');
+  expect((await find()).work?.history.plan.name).toBe('first');
+  jot({});
+  expect((await find()).work?.history.plan.name).toBe('second');
+});
+
+test('a plan at hand that this version cannot read stays on the shelf and is told', async () => {
+  const { db, find } = await leftBehind();
+  const record = await db.get('plans', 'x');
+  const newer = { ...plan, version: 7 } as unknown as typeof plan;
+  if (record) await db.put('plans', { ...record, plan: newer });
+  const { work, problems } = await find();
+  expect(work).toBeNull();
+  expect(problems[0]).toMatchObject({ path: 'version', found: 'version 7' });
+  expect((await db.get('plans', 'x'))?.plan).toEqual(newer);
+});
+
+test('steps across plans are there after a reload', async () => {
+  const { db, find } = await leftBehind();
+  let history = newHistory(named('first'), 'x');
+  history = opened(history, named('other'), 'y', 'opening other');
+  history = changed(history, named('other, wider'), 'wider', undefined, 0);
+  await saveWork(db, workOf(history, { count: 3 }));
+  const { work } = await find();
+  expect(work?.history).toEqual(history);
+  expect([...(work?.known.keys() ?? [])].sort()).toEqual(['x', 'y']);
+});
