@@ -21,9 +21,12 @@ export interface Times {
   readonly rows: number;
 }
 
+/** Runs before those that count: the first ones of a script are several times as slow as it will be. */
+const uncounted = 10;
+
 /** Times of `plan`, in milliseconds to the hundredth. */
 export function times(plan: Plan, runs = 20): Times {
-  const cold = Array.from({ length: runs }, () => timed(() => settlePlan(plan)));
+  const cold = repeated(runs, () => settlePlan(plan));
   const memory = shapeMemory();
   settlePlan(plan, memory);
   const warm = Array.from({ length: runs }, (_, run) => {
@@ -33,10 +36,9 @@ export function times(plan: Plan, runs = 20): Times {
     return timed(() => settlePlan(moved, memory));
   });
   const settled = settlePlan(plan);
-  const read = Array.from({ length: runs }, () => timed(() => readSettled(plan, settled)));
+  const read = repeated(runs, () => readSettled(plan, settled));
   const basket = readSettled(plan, settled);
-  const look = (light: boolean) =>
-    Array.from({ length: runs }, () => timed(() => basketMesh(basket, { light })));
+  const look = (light: boolean) => repeated(runs, () => basketMesh(basket, { light }));
   const mesh = look(true);
   return {
     settleColdMs: median(cold),
@@ -67,6 +69,12 @@ export function median(values: readonly number[]): number {
   const low = sorted[Math.floor(half)] ?? Number.NaN;
   const high = sorted[Math.ceil(half)] ?? Number.NaN;
   return Math.round(((low + high) / 2) * 100) / 100;
+}
+
+/** Times of `runs` runs of `work`, after some that only make the engine compile it. */
+function repeated(runs: number, work: () => unknown): readonly number[] {
+  for (let run = 0; run < uncounted; run++) work();
+  return Array.from({ length: runs }, () => timed(work));
 }
 
 function timed(work: () => unknown): number {
