@@ -97,7 +97,7 @@ test('the outline view draws side and end with their sizes', async () => {
 
 test('the picture is a PNG of what the stage shows', async () => {
   const { page } = desk();
-  await page.getByText('Save as').click();
+  await page.getByText('Save as', { exact: true }).click();
   const { name, bytes } = await bytesFrom(page, 'Picture (PNG)');
   expect(name).toBe('Orchard trug.png');
   expect([...bytes.subarray(0, 8)]).toEqual([0x89, 0x50, 0x4e, 0x47, 0x0d, 0x0a, 0x1a, 0x0a]);
@@ -111,7 +111,7 @@ test('the picture is a PNG of what the stage shows', async () => {
 
 test('outlines, model and solid arrive and open', async () => {
   const { page } = desk();
-  await page.getByText('Save as').click();
+  await page.getByText('Save as', { exact: true }).click();
   const svg = await fileFrom(page, 'Outlines (SVG)');
   expect(svg.name).toBe('Orchard trug outlines.svg');
   // on a page without a policy: the drawing carries its own styles
@@ -127,13 +127,13 @@ test('outlines, model and solid arrive and open', async () => {
   expect(read.root).toBe('svg');
   expect(read.paths).toBeGreaterThan(60);
 
-  await page.getByText('Save as').click();
+  await page.getByText('Save as', { exact: true }).click();
   const glb = await bytesFrom(page, 'Model with strands (GLB)');
   expect(glb.name).toBe('Orchard trug.glb');
   const { issues } = await validateBytes(new Uint8Array(glb.bytes));
   expect([issues.numErrors, issues.numWarnings]).toEqual([0, 0]);
 
-  await page.getByText('Save as').click();
+  await page.getByText('Save as', { exact: true }).click();
   const { bytes } = await bytesFrom(page, 'Solid for a mould (STL)');
   const triangles = bytes.readUInt32LE(80);
   expect(triangles).toBeGreaterThan(1000);

@@ -71,7 +71,7 @@ test('without WebGL the basket is built up in outline, and leaves as a drawing',
   await expect.poll(() => page.locator('.outline-row').count(), patience).toBe(2 * 6);
   await page.getByRole('button', { name: 'Done' }).click();
   await expect.poll(() => page.locator('.outline-row').count(), patience).toBe(2 * 33);
-  await page.getByText('Save as').click();
+  await page.getByText('Save as', { exact: true }).click();
   expect(await page.getByRole('button', { name: 'Picture (PNG)' }).count()).toBe(0);
   const { text } = await fileFrom(page, 'Outlines (SVG)');
   expect(text).toMatch(/^<svg /);

@@ -1,6 +1,7 @@
 /** The rim: a hoop outside and one inside, the filler between them, the lashing, the tucked stakes. */
 import type { Basket } from '../../model/basket.ts';
 import type { Strand as Stock } from '../../model/net/net.ts';
+import { fillerThickness } from '../../model/quantity/rimParts.ts';
 import { strandColour } from '../../plan/dyes.ts';
 import { caneThickness } from '../../plan/strandSizes.ts';
 import type { Strand } from '../strandMesh.ts';
@@ -10,9 +11,6 @@ import type { Place } from './strandAlong.ts';
 import { strandAlong } from './strandAlong.ts';
 import { tucks } from './tucks.ts';
 import { plus, scaled } from './vector.ts';
-
-/** Round filler, mm; see `model/quantity/rimParts.ts`. */
-const fillerThickness = 4.5;
 
 /** Where the parts of a rim lie: from the middle of the wall outward, and from its top upward, mm. */
 export interface RimSizes {

@@ -1,4 +1,5 @@
 import { rowCount, rowPitch } from '../../plan/counts.ts';
+import { withMeasures } from '../../plan/measures.ts';
 import type { Plan } from '../../plan/schema.ts';
 import { girthLine } from '../girth/girthLine.ts';
 
@@ -19,7 +20,7 @@ export function cutPlan(plan: Plan, row: number): Plan {
     return rows > 0 ? [{ ...band, rows }] : [];
   });
   const byHand = Array.from({ length: row - 1 }, (_, at) => [`${at + 1}`, girths[at + 1] ?? 0]);
-  return {
+  const cut: Plan = {
     ...plan,
     bands,
     girthLine: {
@@ -27,8 +28,8 @@ export function cutPlan(plan: Plan, row: number): Plan {
       rows: Object.fromEntries(byHand),
     },
     handle: { kind: 'none' },
-    measured: {},
   };
+  return withMeasures(cut, { girths: {}, across: {} });
 }
 
 /** How far the stakes stand on over the line of row `row` when nothing above it is woven, mm. */

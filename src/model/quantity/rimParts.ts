@@ -18,8 +18,8 @@ export interface RimNeed {
 /** Hoop ends are thinned over 3 in, or the whole lap where it is less. Common practice, no source. */
 const thinnedLap = 76.2;
 
-/** Round reed #6 (4.25–4.75 mm) lies between the hoops in a pattern of the trade. */
-const fillerThickness = 4.5;
+/** Round filler, mm: reed #6 (4.25–4.75 mm) lies between the hoops in a pattern of the trade. */
+export const fillerThickness = 4.5;
 
 /**
  * A hoop is as long as its middle line, half its thickness off the wall's face: outside by what the

@@ -1,4 +1,5 @@
 import { useCallback, useEffect, useMemo, useRef, useState } from 'react';
+import { sameShape } from '../../keep/sameShape.ts';
 import { basketMesh } from '../../mesh/basketMesh.ts';
 import type { Basket } from '../../model/basket.ts';
 import { standing } from '../../model/buildup/cutPlan.ts';
@@ -26,23 +27,45 @@ export interface BuildUp {
   stop(): void;
 }
 
-/** Settles `plan` row by row, in a worker of its own; another plan starts anew. */
-export function useBuildUp(plan: Plan): BuildUp {
-  const [baskets, setBaskets] = useState<readonly Basket[]>([]);
-  const [row, setRow] = useState(1);
-  const [problem, setProblem] = useState<string | null>(null);
-  const [isStopped, setStopped] = useState(false);
+/** A plan that goes on changing is left alone until it has been still for so long, ms. */
+const stillFor = 300;
+
+/** What is known of the rows of one plan; of another plan it says nothing. */
+interface Settling {
+  readonly plan: Plan;
+  readonly baskets: readonly Basket[];
+  readonly row: number;
+  readonly problem: string | null;
+  readonly isStopped: boolean;
+}
+
+function nothingOf(plan: Plan): Settling {
+  return { plan, baskets: [], row: 1, problem: null, isStopped: false };
+}
+
+/** Settles `given` row by row, in a worker of its own; a plan of another shape starts anew. */
+export function useBuildUp(given: Plan): BuildUp {
+  // a new name or a measured row leaves the rows as they are
+  const shape = useRef(given);
+  if (shape.current !== given && !sameShape(shape.current, given)) shape.current = given;
+  const plan = shape.current;
+  const [known, setKnown] = useState<Settling>(() => nothingOf(plan));
   const stopping = useRef<() => void>(() => undefined);
+  const { baskets, row, problem, isStopped } = known.plan === plan ? known : nothingOf(plan);
 
   useEffect(() => {
-    setBaskets([]);
-    setRow(1);
-    setProblem(null);
-    setStopped(false);
-    stopping.current = buildUp(plan, {
-      onRow: (_, basket) => setBaskets((before) => [...before, basket]),
-      onFailed: (reason) => setProblem(`The rows could not all be settled (${reason}).`),
-    });
+    const learn = (more: (before: Settling) => Partial<Settling>) =>
+      setKnown((before) => (before.plan === plan ? { ...before, ...more(before) } : before));
+    setKnown(nothingOf(plan));
+    const begin = () => {
+      stopping.current = buildUp(plan, {
+        onRow: (_, basket) => learn(({ baskets }) => ({ baskets: [...baskets, basket] })),
+        onFailed: (reason) =>
+          learn(() => ({ problem: `The rows could not all be settled (${reason}).` })),
+      });
+    };
+    const waiting = setTimeout(begin, stillFor);
+    stopping.current = () => clearTimeout(waiting);
     return () => stopping.current();
   }, [plan]);
 
@@ -61,11 +84,11 @@ export function useBuildUp(plan: Plan): BuildUp {
     row,
     shown,
     problem,
-    goTo: setRow,
+    goTo: useCallback((to: number) => setKnown((before) => ({ ...before, row: to })), []),
     isSettling: baskets.length < rows && !isStopped && problem === null,
     stop: useCallback(() => {
       stopping.current();
-      setStopped(true);
+      setKnown((before) => ({ ...before, isStopped: true }));
     }, []),
   };
 }
