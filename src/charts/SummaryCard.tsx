@@ -13,6 +13,8 @@ export function SummaryCard({ basket }: { readonly basket: Pick<Basket, 'plan' |
   const across = (one: number, other: number) =>
     `${formatLength(one, unit, { withUnit: false })} × ${length(other)}`;
   const { belly, rim } = summary;
+  const inLitres = `${litres(summary.capacity)} litres`;
+  const inQuarts = usDryMeasure(summary.capacity);
   const hasFeet = summary.feet > 1 && summary.footHeight > least;
   return (
     <section className="summary" aria-labelledby="summary-title">
@@ -27,11 +29,11 @@ export function SummaryCard({ basket }: { readonly basket: Pick<Basket, 'plan' |
         <Fact name="Rim" aside={across(rim.length, rim.width)}>
           {length(rim.tapeGirth)}
         </Fact>
-        <Fact name="Capacity" aside={`${litres(summary.capacity)} litres`}>
-          {usDryMeasure(summary.capacity)}
+        <Fact name="Capacity" aside={unit === 'in' ? inLitres : inQuarts}>
+          {unit === 'in' ? inQuarts : inLitres}
         </Fact>
         <Fact name="Stands on" {...(hasFeet && { aside: `${length(summary.footHeight)} high` })}>
-          {hasFeet ? `${summary.feet} feet` : standing(summary.feet)}
+          {hasFeet ? countedFeet(summary.feet) : standing(summary.feet)}
         </Fact>
         <Fact name="Clear under the middle">{length(summary.centreClearance)}</Fact>
         <Fact name="Tips at" aside="tilted, empty">
@@ -57,8 +59,13 @@ export function SummaryCard({ basket }: { readonly basket: Pick<Basket, 'plan' |
 /** Feet lower than this are none, mm. */
 const least = 0.5;
 
+/** In words up to four, so that nobody reads a length in feet. */
+function countedFeet(feet: number): string {
+  return `${['no', 'one', 'two', 'three', 'four'][feet] ?? feet} feet`;
+}
+
 function standing(places: number): string {
-  return places > 1 ? `${places} places` : 'one ring, or all of it';
+  return places > 1 ? `${places} places` : 'its whole edge';
 }
 
 interface FactProps {

@@ -5,19 +5,20 @@ export function Status() {
   const state = useStudio(({ state }) => state);
   const settling = useStudio(({ settling }) => settling);
   const isAtRest = state === 'settled' && settling?.polished;
+  const hasConverged = useStudio(({ basket }) => basket?.settling.converged !== false);
   return (
     <p className="status" data-state={state} data-rested={isAtRest === true}>
-      <span aria-hidden="true">{shown(state, settling?.milliseconds)}</span>
+      <span aria-hidden="true">{shown(state, hasConverged)}</span>
       <span className="unseen" role="status">
         {state === 'failed' && 'Not settled'}
-        {isAtRest && 'The basket has settled'}
+        {isAtRest && (hasConverged ? 'The basket has settled' : 'The basket is not quite at rest')}
       </span>
     </p>
   );
 }
 
-function shown(state: 'settling' | 'settled' | 'failed', milliseconds = 0): string {
+function shown(state: 'settling' | 'settled' | 'failed', hasConverged: boolean): string {
   if (state === 'failed') return 'Not settled';
   if (state === 'settling') return 'Settling …';
-  return milliseconds < 1 ? 'Settled in under 1 ms' : `Settled in ${Math.round(milliseconds)} ms`;
+  return hasConverged ? 'Settled' : 'Not quite at rest';
 }

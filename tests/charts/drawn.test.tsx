@@ -123,7 +123,7 @@ test('the summary tells height, belly, capacity and feet', () => {
     '30 in',
     '4 dry qt',
     '4.4 litres',
-    '4 feet',
+    'four feet',
     '29 ends',
   ]) {
     expect(markup).toContain(fact);

@@ -7,11 +7,13 @@ export interface CompareReadoutProps {
   /** The place pointed at, or null. */
   readonly place: PlaceDifference | null;
   readonly hasBlend: boolean;
+  /** What the lines show. */
+  readonly lines: 'planned girth' | 'tape girth';
   readonly unit: Unit;
 }
 
 /** Tape girths of the place pointed at; before that, which line is which. */
-export function CompareReadout({ place, hasBlend, unit }: CompareReadoutProps) {
+export function CompareReadout({ place, hasBlend, lines, unit }: CompareReadoutProps) {
   if (!place) {
     return (
       <p className="girth-readout compare-readout">
@@ -22,7 +24,7 @@ export function CompareReadout({ place, hasBlend, unit }: CompareReadoutProps) {
             <PlanSign side="blend" /> blend
           </span>
         )}
-        <span className="soft">planned girth</span>
+        <span className="soft">{lines}</span>
       </p>
     );
   }

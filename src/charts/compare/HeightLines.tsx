@@ -48,7 +48,7 @@ export function HeightLines({ rows, differences, place, onPlace, unit }: HeightL
       <figcaption className="girth-head">
         <span className="girth-title">Girth by height</span>
       </figcaption>
-      <CompareReadout place={pointed} hasBlend={false} unit={unit} />
+      <CompareReadout place={pointed} hasBlend={false} lines="tape girth" unit={unit} />
       <div className="girth-box" ref={box}>
         <svg
           className="girth-drawing"

@@ -14,7 +14,7 @@ export const notSettled: Find = ({ settling: { converged, lastStep, iterations }
           value: lastStep,
           limit: 0,
           text:
-            `The shape had not come to rest after ${iterations} steps (the last one moved it by ` +
-            `${mm(lastStep)}): take its figures as rough. A gentler girth line settles.`,
+            `The shape had not come to rest after ${iterations} steps ` +
+            `(${lastStep < 1 ? 'it was still moving a little' : `the last one moved it by ${mm(lastStep)}`}): take its figures as rough. A gentler girth line settles.`,
         },
       ];

@@ -4,6 +4,7 @@ import { NameVersion } from './NameVersion.tsx';
 import { ThumbnailPicture } from './ThumbnailPicture.tsx';
 import { useVersions } from './useVersions.ts';
 import { bringBack, laidBeside, namedAnew } from './versionActs.ts';
+import '../ask/ask.css';
 
 interface Props {
   readonly db: ShelfDb;

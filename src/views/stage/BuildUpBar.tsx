@@ -3,6 +3,7 @@ import type { Basket } from '../../model/basket.ts';
 import { stepWords } from '../../model/buildup/stepWords.ts';
 import { weaverNeeds } from '../../model/quantity/weavers.ts';
 import type { Plan } from '../../plan/schema.ts';
+import { formatLength } from '../../plan/units.ts';
 import type { ShownBasket } from './stageShow.ts';
 import { useBuildUp } from './useBuildUp.ts';
 
@@ -20,7 +21,7 @@ const beat = 450;
 
 /** The slider through the rows, with what is done at each. */
 export function BuildUpBar({ plan, basket, onShown, onClose }: Props) {
-  const { rows, ready, row, shown, problem, goTo, stop, isSettling } = useBuildUp(plan);
+  const { rows, ready, row, shown, problem, goTo, stop, goOn, isSettling } = useBuildUp(plan);
   const id = useId();
   const [isPlaying, setPlaying] = useState(false);
   const splices = useMemo(
@@ -40,6 +41,7 @@ export function BuildUpBar({ plan, basket, onShown, onClose }: Props) {
     return () => clearTimeout(next);
   }, [isPlaying, isSettling, row, ready, rows, goTo]);
   const words = stepWords(plan, Math.min(row, rows), splices);
+  const woven = basket.rows[Math.min(row, rows) - 1];
   const play = () => {
     if (!isPlaying && row >= ready) goTo(1);
     setPlaying(!isPlaying);
@@ -77,12 +79,21 @@ export function BuildUpBar({ plan, basket, onShown, onClose }: Props) {
           </button>
         </span>
       )}
+      {!isSettling && ready < rows && !problem && (
+        <span className="build-progress">
+          {ready === 0 ? 'Stopped' : `Stopped: rows 1 to ${ready} are here`}
+          <button type="button" onClick={goOn}>
+            Settle the rest
+          </button>
+        </span>
+      )}
       <button type="button" onClick={onClose}>
         Done
       </button>
       {problem && <p role="alert">{problem}</p>}
       <p className="build-words" aria-live="polite">
         {words.join(' ')}
+        {woven && ` Tape girth ${formatLength(woven.tapeGirth, plan.display.unit)}.`}
       </p>
     </section>
   );

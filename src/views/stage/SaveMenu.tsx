@@ -1,4 +1,4 @@
-import { useRef, useState } from 'react';
+import { useEffect, useRef, useState } from 'react';
 import type { Basket } from '../../model/basket.ts';
 import type { TakePicture } from '../../scene/Snapshot.tsx';
 import { saveGlb, savePng, saveStl, saveSvg } from './saveShape.ts';
@@ -13,6 +13,26 @@ interface Props {
 export function SaveMenu({ basket, onPicture }: Props) {
   const menu = useRef<HTMLDetailsElement>(null);
   const [problem, setProblem] = useState<string | null>(null);
+  useEffect(() => {
+    const { current: own } = menu;
+    const shut = () => {
+      if (own) own.open = false;
+    };
+    const outside = ({ target }: Event) => {
+      if (!(target instanceof Node && own?.contains(target))) shut();
+    };
+    const onKey = ({ key }: KeyboardEvent) => {
+      if (key !== 'Escape' || !own?.open) return;
+      shut();
+      own.querySelector('summary')?.focus();
+    };
+    const listening = new AbortController();
+    const { signal } = listening;
+    document.addEventListener('pointerdown', outside, { signal });
+    document.addEventListener('focusin', outside, { signal });
+    document.addEventListener('keydown', onKey, { signal });
+    return () => listening.abort();
+  }, []);
   const save = (write: () => Promise<void>) => async () => {
     setProblem(null);
     try {

@@ -25,6 +25,8 @@ export interface BuildUp {
   goTo(row: number): void;
   /** Stops settling further rows. */
   stop(): void;
+  /** Settles the rows anew after a stop. */
+  goOn(): void;
 }
 
 /** A plan that goes on changing is left alone until it has been still for so long, ms. */
@@ -53,21 +55,27 @@ export function useBuildUp(given: Plan): BuildUp {
   const stopping = useRef<() => void>(() => undefined);
   const { baskets, row, problem, isStopped } = known.plan === plan ? known : nothingOf(plan);
 
-  useEffect(() => {
+  const begin = useCallback(() => {
     const learn = (more: (before: Settling) => Partial<Settling>) =>
       setKnown((before) => (before.plan === plan ? { ...before, ...more(before) } : before));
     setKnown(nothingOf(plan));
-    const begin = () => {
-      stopping.current = buildUp(plan, {
-        onRow: (_, basket) => learn(({ baskets }) => ({ baskets: [...baskets, basket] })),
-        onFailed: (reason) =>
-          learn(() => ({ problem: `The rows could not all be settled (${reason}).` })),
-      });
-    };
-    const waiting = setTimeout(begin, stillFor);
-    stopping.current = () => clearTimeout(waiting);
-    return () => stopping.current();
+    stopping.current = buildUp(plan, {
+      onRow: (_, basket) => learn(({ baskets }) => ({ baskets: [...baskets, basket] })),
+      onFailed: (reason) =>
+        learn(() => ({ problem: `The rows could not all be settled (${reason}).` })),
+    });
   }, [plan]);
+
+  const isFirst = useRef(true);
+  useEffect(() => {
+    if (isFirst.current) begin();
+    else {
+      const waiting = setTimeout(begin, stillFor);
+      stopping.current = () => clearTimeout(waiting);
+    }
+    isFirst.current = false;
+    return () => stopping.current();
+  }, [begin]);
 
   const basket = baskets[row - 1];
   const shown = useMemo(
@@ -90,5 +98,6 @@ export function useBuildUp(given: Plan): BuildUp {
       stopping.current();
       setKnown((before) => ({ ...before, isStopped: true }));
     }, []),
+    goOn: begin,
   };
 }

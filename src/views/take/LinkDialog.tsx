@@ -1,6 +1,7 @@
 import { useEffect, useId, useRef, useState } from 'react';
 import { planFragment } from '../../export/planLink.ts';
 import { presentStudio } from '../../keep/useStudio.ts';
+import '../ask/ask.css';
 
 interface Props {
   readonly onClose: () => void;

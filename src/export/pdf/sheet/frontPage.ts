@@ -70,7 +70,7 @@ function facts(flow: Flow, basket: Basket, x: number, top: number, grams: number
     ['Base, length × width', `${length(summary.baseLength)} × ${length(summary.baseWidth)}`],
     ['Ends round the wall', `${endCount(plan)}`],
     ['Rows', `${rowCount(plan)}`],
-    ['Stands on', summary.feet > 1 ? `${summary.feet} feet` : 'its base'],
+    ['Stands on', summary.feet > 1 ? `feet: ${summary.feet}` : 'its base'],
     ['Clear under the middle', length(Math.max(0, summary.centreClearance))],
     ['Holds to the rim', capacityText(summary.capacity, unit === 'in')],
     ['Weight, about', weightText(grams, unit === 'in')],

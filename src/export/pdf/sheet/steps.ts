@@ -73,6 +73,7 @@ export function steps(basket: Basket, needs: Quantities): Step[] {
       'Slide the legs of each ear down behind the rows along a stake, about 2 in (5 cm), one in the middle of each side, before the rim goes on.',
     );
   }
+  if (plan.handle.kind === 'fixed') say('Handle', ...handleWords(basket, needs, length));
   say(
     'Rim',
     `Lay one hoop outside and one inside over the last row, their laps on opposite sides and away from the handle; thin each end over ${length(needs.rimThinned)}.`,
@@ -81,21 +82,33 @@ export function steps(basket: Basket, needs: Quantities): Step[] {
   );
   say(
     'Lash',
-    `Once round in each of the ${needs.lashes} gaps, pulled tight; where the lasher meets an ear, cross it.`,
+    `Once round in each of the ${needs.lashes} gaps, pulled tight.`,
+    lashedOver[plan.handle.kind],
   );
-  if (plan.handle.kind !== 'none') {
-    const { wrap } = needs;
-    say(
-      'Handle',
-      plan.handle.kind === 'swing'
-        ? 'Bend the soaked bow, hang it in the ears and let it dry in shape.'
-        : `Bend the soaked bow to hold ${length(plan.handle.spread)} between its legs, which go down the wall to the base.`,
-      wrap
-        ? `Wrap it with ${wrap.turns} turns, wound solid over the first and last ${length(wrap.solid)}.`
-        : '',
-    );
-  }
+  if (plan.handle.kind === 'swing') say('Handle', ...handleWords(basket, needs, length));
   return list;
+}
+
+/** What the lasher meets on its way round. */
+const lashedOver = {
+  none: '',
+  swing: 'Where the lasher meets an ear, cross it.',
+  fixed: 'Where the lasher meets a leg of the handle, cross it.',
+} as const;
+
+function handleWords(
+  { plan: { handle } }: Basket,
+  { wrap }: Quantities,
+  length: (mm: number) => string,
+): readonly string[] {
+  return [
+    handle.kind === 'fixed'
+      ? `Bend the soaked bow to hold ${length(handle.spread)} between its legs, which go down the wall to the base, before the rim goes on.`
+      : 'Bend the soaked bow, hang it in the ears and let it dry in shape.',
+    wrap
+      ? `Wrap it with ${wrap.turns} turns, wound solid over the first and last ${length(wrap.solid)}.`
+      : '',
+  ];
 }
 
 function cornerWords({ plan }: Basket, length: (mm: number) => string) {
@@ -123,7 +136,7 @@ function layOut({ plan, summary }: Basket, count: number, length: (mm: number) =
     added: ` Add one end at the ${plan.oddEnd.at}.`,
     none: '',
   }[plan.oddEnd.kind];
-  const template = 'Check it on the base template (gauges.pdf).';
+  const template = 'Check it on the base template (with the full-size gauges).';
   const { base } = plan;
   if (base.kind === 'board') {
     return `Stand ${count} stakes in the edge of the board, evenly spaced. ${template}${odd}`;
