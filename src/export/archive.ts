@@ -28,6 +28,7 @@ export interface ArchiveReading {
 
 const ending = '.girthline.json';
 const listName = 'versions.json';
+const versionsName = 'versions/';
 const benchName = 'bench.json';
 
 /** More files than this, or longer ones than any plan is, are not unpacked. */
@@ -48,7 +49,7 @@ export function writeArchive(
     const list = versions.map(({ name, made }, at) => ({ file: `${at + 1}${ending}`, name, made }));
     files[`${folder}/${listName}`] = strToU8(JSON.stringify(list, null, 2));
     for (const [at, version] of versions.entries()) {
-      files[`${folder}/versions/${at + 1}${ending}`] = strToU8(writePlan(version.plan));
+      files[`${folder}/${versionsName}${at + 1}${ending}`] = strToU8(writePlan(version.plan));
     }
   }
   return new Uint8Array(zipSync(files, { level: 6 }));
@@ -61,7 +62,7 @@ export function readArchive(bytes: Uint8Array, archive: string): ArchiveReading 
   const plans: ArchivedPlan[] = [];
   for (const [path, content] of files) {
     const folder = path.slice(0, path.lastIndexOf('/') + 1);
-    const isVersion = folder.endsWith('versions/');
+    const isVersion = isOfVersions(folder, files);
     const isBeside = path === folder + listName || path === folder + benchName;
     if (isVersion || isBeside) continue;
     const reading = readPlan(strFromU8(content), `${archive}: ${path}`);
@@ -76,6 +77,13 @@ export function readArchive(bytes: Uint8Array, archive: string): ArchiveReading 
   return { plans, problems };
 }
 
+/** True for the folder that holds a plan's versions: beside it lies their list. */
+function isOfVersions(folder: string, files: ReadonlyMap<string, Uint8Array>): boolean {
+  const above = folder.slice(0, -versionsName.length);
+  const isInside = above === '' || above.endsWith('/');
+  return folder.endsWith(versionsName) && isInside && files.has(above + listName);
+}
+
 function versionsIn(
   folder: string,
   files: ReadonlyMap<string, Uint8Array>,
@@ -85,7 +93,7 @@ function versionsIn(
   const list = jsonIn(files.get(folder + listName));
   if (!Array.isArray(list)) return [];
   return list.flatMap((one: { file?: unknown; name?: unknown; made?: unknown } | null) => {
-    const path = `${folder}versions/${one?.file}`;
+    const path = `${folder}${versionsName}${one?.file}`;
     const content = files.get(path);
     if (!content) return [];
     const reading = readPlan(strFromU8(content), `${archive}: ${path}`);
@@ -112,6 +120,10 @@ function unpacked(
     const allowed = `at most ${4 * longestText} bytes`;
     const isSmall = originalSize <= 4 * longestText;
     if (!isSmall) problems.push({ file: `${archive}: ${name}`, path: '', found, allowed });
+    if (seen === mostFiles + 1) {
+      const most = `at most ${mostFiles} files; the rest is left out`;
+      problems.push({ file: archive, path: '', found: 'more files', allowed: most });
+    }
     return isSmall && seen <= mostFiles;
   };
   try {

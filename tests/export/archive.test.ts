@@ -39,6 +39,15 @@ test('names that no file may have do no harm in an archive, and come back', asyn
   expect(read.map(({ plan }) => plan.name)).toEqual(plans.map(({ plan }) => plan.name));
 });
 
+test('plans whose names end as the folder of versions does come back too', () => {
+  const plans = ['versions', 'Trug, old versions'].map((name) => ({
+    ...{ plan: { ...trug, name }, versions, bench: undefined },
+  }));
+  const { plans: read, problems } = readArchive(writeArchive(plans, fileStem), 'shelf.zip');
+  expect(problems).toEqual([]);
+  expect(read.map(({ file: _, ...one }) => one)).toEqual(plans);
+});
+
 test('a plan of the archive is a plan file like any other', () => {
   const bytes = writeArchive([{ plan: trug, versions: [], bench: undefined }], fileStem);
   const [file] = Object.values(unzipSync(bytes));

@@ -51,7 +51,8 @@ export async function carryOver(
       await change.objectStore('bench').put({ of: owner?.id ?? `name:${name}`, page });
     }
   });
-  forgetDraft(store);
+  // what this version cannot read stays where it is, for one that can
+  if (draft) forgetDraft(store);
   forgetAside(store);
   forgetBook(store);
   return draft ? (plans[0] ?? null) : null;

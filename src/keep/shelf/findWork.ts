@@ -38,7 +38,9 @@ export async function findWork(
   const before = kept && 'history' in kept ? withCarried(kept, carried) : carriedOnly(carried);
   const entry = readJournal(local, tab);
   const work = journals ? await journals.withJournal(db, tab, entry, before) : before;
-  return { tab, work, isUnsaved: work !== null && work !== kept, problems };
+  // a demo that was only looked at comes over as that: it goes on no shelf
+  const isLookedAt = work === before && carried !== null && carried.revision === undefined;
+  return { tab, work, isUnsaved: work !== null && work !== kept && !isLookedAt, problems };
 }
 
 /** What an older Girthline has left, where it has left something; what reads it is fetched then only. */

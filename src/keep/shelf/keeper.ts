@@ -79,6 +79,8 @@ export function keeper(options: KeeperOptions): Keeper {
   let saving: Promise<void> | null = null;
   let isStale = false;
   const drawn = pictureOf();
+  /** Plans that others took the place of, before they were saved. */
+  const left = new Map<string, Plan>();
 
   const present = () => {
     const { plan, history } = studio.getState();
@@ -101,7 +103,27 @@ export function keeper(options: KeeperOptions): Keeper {
     const base = { known: known.get(id) ?? null, page: page ?? null, count, tail };
     writeJournal(journal, tab, { id, plan, label, ...base });
   };
+  const saveLeft = async () => {
+    for (const [id, plan] of [...left]) {
+      const row = stateRow(studio.getState().history);
+      const seen = lookedAt.get(id);
+      const page = pageOf(id);
+      const isWorkedOn = seen?.plan !== plan || seen.page !== page;
+      const result = await saveWork(db, {
+        ...{ tab, id, plan, row, written, page, isWorkedOn },
+        ...{ known: known.get(id), thumbnail: null, now: Date.now(), count: savedCount },
+      });
+      written = row;
+      left.delete(id);
+      // a clash is not asked about for a plan that is no longer at hand: it can be undone to, and is then
+      if (result.kind === 'clash' || result.revision === undefined) continue;
+      const isNews = result.revision !== known.get(id);
+      known.set(id, result.revision);
+      if (isNews) options.onSaved(id);
+    }
+  };
   const once = async () => {
+    await saveLeft();
     const counted = count;
     const { id, plan, history, page } = present();
     const row = stateRow(history);
@@ -169,6 +191,9 @@ export function keeper(options: KeeperOptions): Keeper {
     if (saveTimer !== undefined || saving) await save();
   };
   const stop = studio.subscribe((now, before) => {
+    if (now.history.id !== before.history.id && count !== savedCount) {
+      left.set(before.history.id, before.history.plan);
+    }
     if (now.history !== before.history) changed();
     else if (now.settling !== before.settling && now.settling?.polished) schedule();
   });
@@ -183,6 +208,7 @@ export function keeper(options: KeeperOptions): Keeper {
     },
     knows(id, revision) {
       lookedAt.delete(id);
+      left.delete(id);
       if (revision === undefined) known.delete(id);
       else known.set(id, revision);
     },

@@ -1,6 +1,7 @@
 /** What a tab finds when it is opened: its plan, what can be undone, and its pages of the bench. */
 import type { Problem } from '../../plan/problems.ts';
 import { checkPlan } from '../../plan/read.ts';
+import type { Plan } from '../../plan/schema.ts';
 import type { BenchPage } from '../benchBook.ts';
 import { readPage } from '../benchBook.ts';
 import type { History } from '../history.ts';
@@ -54,12 +55,23 @@ async function companions(db: ShelfDb, history: History) {
   const pages: Record<string, BenchPage> = {};
   const ids = new Set([history, ...history.past, ...history.future].map(({ id }) => id));
   for (const id of ids) {
-    const revision = (await db.get('plans', id))?.revision;
-    if (revision !== undefined) known.set(id, revision);
+    const record = await db.get('plans', id);
+    // one that another tab has changed since is not known: undoing back to it asks
+    if (record && leftAs(history, id).some((plan) => isSame(plan, record.plan))) {
+      known.set(id, record.revision);
+    }
     const page = await pageOfPlan(db, id, id === history.id ? history.plan.name : undefined);
     if (page) pages[id] = page;
   }
   return { known, pages };
+}
+
+/** A plan of the history as it was when another one took its place: nearest before now, and after. */
+function leftAs(history: History, id: string): readonly Plan[] {
+  const isOfPlan = (step: { readonly id: string }) => step.id === id;
+  const nearest = [history.past.findLast(isOfPlan), history.future.findLast(isOfPlan)];
+  const own = history.id === id ? [history.plan] : [];
+  return [...own, ...nearest.flatMap((step) => (step ? [step.plan] : []))];
 }
 
 /** The page of the bench that a plan has, or one that came by its name from an older Girthline. */

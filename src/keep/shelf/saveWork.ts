@@ -86,9 +86,18 @@ async function savePlan(change: Change, work: Work): Promise<Saving> {
   if (page) {
     await bench.put({ of: id, page });
     // a page that came by the plan's name from an older Girthline now belongs to this plan
-    await bench.delete(`name:${plan.name}`);
+    const named = await bench.get(`name:${plan.name}`);
+    if (named && holds(page, named.page)) await bench.delete(named.of);
   }
   return { kind: 'saved', revision, isNew: record === undefined };
+}
+
+/** Whether all that an older page has measured is on `page` too: it was taken over, and not begun anew. */
+function holds(page: BenchPage, older: BenchPage): boolean {
+  return older.records.every(({ id, girths }) => {
+    const own = page.records.find((record) => record.id === id);
+    return own !== undefined && Object.keys(girths).every((row) => row in own.girths);
+  });
 }
 
 async function saveRow(change: Change, { tab, row, written, count, now }: Work): Promise<void> {

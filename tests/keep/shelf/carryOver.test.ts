@@ -29,7 +29,9 @@ test('draft, plans put aside and bench of an older Girthline come on the shelf, 
   expect((await db.get('plans', carried?.id ?? ''))?.plan).toEqual(mine);
   expect(await pageOfPlan(db, carried?.id ?? '', undefined)).toEqual(page);
   expect(await pageOfPlan(db, 'any', 'Elsewhere')).toEqual(page);
-  expect(store.length).toBe(0);
+  // what cannot be read stays, for a Girthline that can
+  expect(store.length).toBe(1);
+  expect(store.getItem('girthline.aside')).toBe('[{"broken":1}]');
   expect(await carryOver(db, store)).toBeNull();
   expect(await db.count('plans')).toBe(2);
 });
@@ -40,6 +42,16 @@ test('a demo that was only looked at is at hand and not on the shelf', async () 
   keepDraft(store, plan);
   expect(await carryOver(db, store)).toMatchObject({ plan, revision: undefined });
   expect(await db.count('plans')).toBe(0);
+});
+
+test('a draft of a newer version is left where it is while the others come over', async () => {
+  const db = await emptyShelf();
+  const store = asOlderLeft();
+  const newer = JSON.stringify({ ...mine, version: 99 });
+  store.setItem('girthline.draft', newer);
+  expect(await carryOver(db, store)).toBeNull();
+  expect((await cardsOf(db)).map(({ name }) => name)).toEqual(['Second']);
+  expect(store.getItem('girthline.draft')).toBe(newer);
 });
 
 test('where the database refuses, the old keeping stays as it was', async () => {

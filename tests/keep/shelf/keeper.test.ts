@@ -54,6 +54,49 @@ test('a change is in the journal at once and in the database a moment later', as
   expect(readJournal(journal, 'a')).toBeNull();
 });
 
+test('a change is kept though another plan is opened before it was saved', async () => {
+  const db = await emptyShelf();
+  const { name, own, store } = tabOf(db, 'a');
+  name('one');
+  await own.flush();
+  name('two');
+  store.getState().open(named('y'), 'y');
+  await own.flush();
+  expect((await db.get('plans', 'x'))?.plan.name).toBe('two');
+  expect((await db.get('plans', 'y'))?.plan.name).toBe('y');
+  store.getState().undo();
+  expect(store.getState().plan.name).toBe('two');
+  await own.flush();
+  expect((await db.get('plans', 'x'))?.revision).toBe(2);
+});
+
+test('a plan that was deleted is not put back by a change from before', async () => {
+  const db = await emptyShelf();
+  const { name, own, store } = tabOf(db, 'a');
+  name('one');
+  const demo = named('y');
+  own.looksAt('y', demo);
+  store.getState().open(demo, 'y');
+  own.knows('x', undefined);
+  await own.flush();
+  expect(await db.count('plans')).toBe(0);
+});
+
+test('a plan that another tab changed is not overwritten by undoing back to it after a reload', async () => {
+  const db = await emptyShelf();
+  const { name, own, store } = tabOf(db, 'a');
+  name('one');
+  await own.flush();
+  store.getState().open(named('y'), 'y');
+  await own.flush();
+  const untouched = await readWork(db, 'a');
+  expect(untouched && 'known' in untouched && untouched.known.get('x')).toBe(1);
+  await saveWork(db, workOf(newHistory(named('of b'), 'x'), { tab: 'b', known: 1 }));
+  const found = await readWork(db, 'a');
+  expect(found && 'known' in found && found.known.has('x')).toBe(false);
+  expect(found && 'known' in found && found.known.has('y')).toBe(true);
+});
+
 test('the moves of a drag are not written one by one', async () => {
   const db = await emptyShelf();
   const { store, own } = tabOf(db, 'a');
