@@ -1,5 +1,6 @@
 import type { KeyboardEvent } from 'react';
 import { useId } from 'react';
+import { withPlainFigures } from '../plan/plainFigures.ts';
 import { FieldFrame } from './FieldFrame.tsx';
 import { useDraft } from './useDraft.ts';
 
@@ -18,8 +19,9 @@ export function CountField({ label, count, least, most, onCommit }: CountFieldPr
   const { typed, problem, type, refuse, forget, take } = useDraft(count, onCommit);
   const commit = () => {
     if (typed === null || typed === `${count}`) return forget();
-    const whole = Number(typed);
-    const fits = typed.trim() !== '' && Number.isInteger(whole) && whole >= least && whole <= most;
+    const figures = withPlainFigures(typed).trim();
+    const whole = Number(figures);
+    const fits = figures !== '' && Number.isInteger(whole) && whole >= least && whole <= most;
     if (fits) take(whole, false);
     else refuse(`${label}: ${least} to ${most}; found ${typed.trim() || 'nothing'}`);
   };
@@ -52,11 +54,13 @@ export function CountField({ label, count, least, most, onCommit }: CountFieldPr
       <input
         id={id}
         className="field-input field-number"
-        type="number"
+        type="text"
+        role="spinbutton"
         inputMode="numeric"
-        min={least}
-        max={most}
-        step={1}
+        autoComplete="off"
+        aria-valuemin={least}
+        aria-valuemax={most}
+        aria-valuenow={count}
         value={typed ?? count}
         aria-invalid={problem !== null}
         aria-describedby={problem ? `${id}-problem` : undefined}
