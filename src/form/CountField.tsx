@@ -2,10 +2,13 @@ import type { KeyboardEvent } from 'react';
 import { useId } from 'react';
 import { withPlainFigures } from '../plan/plainFigures.ts';
 import { FieldFrame } from './FieldFrame.tsx';
+import type { TradeWord } from './tradeWords.ts';
 import { useDraft } from './useDraft.ts';
 
 export interface CountFieldProps {
   readonly label: string;
+  /** A word of the trade in the label, explained beside it. */
+  readonly word?: TradeWord | undefined;
   readonly count: number;
   readonly least: number;
   readonly most: number;
@@ -14,7 +17,7 @@ export interface CountFieldProps {
 }
 
 /** A whole number with a button for one less and one more. */
-export function CountField({ label, count, least, most, onCommit }: CountFieldProps) {
+export function CountField({ label, word, count, least, most, onCommit }: CountFieldProps) {
   const id = useId();
   const { typed, problem, type, refuse, forget, take } = useDraft(count, onCommit);
   const commit = () => {
@@ -49,7 +52,7 @@ export function CountField({ label, count, least, most, onCommit }: CountFieldPr
     </button>
   );
   return (
-    <FieldFrame id={id} label={label} problem={problem}>
+    <FieldFrame id={id} label={label} word={word} problem={problem}>
       {stepButton(-1)}
       <input
         id={id}
