@@ -1,7 +1,7 @@
 import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
-import { atRest, press } from './benchDesk.ts';
-import { open, openedDesk, patience, rested } from './desk.ts';
+import { atRest } from './benchDesk.ts';
+import { girthPoint, open, openedDesk, patience, press, rested } from './desk.ts';
 import type { View } from './everyone.ts';
 import { faultsOf } from './everyone.ts';
 
@@ -13,13 +13,17 @@ const views: readonly View[] = [
   { name: 'studio, greeting, all sections open', go: openSections },
   { name: 'row chart', go: (page) => chooseTab(page, 'Row chart'), within: '.rows-room' },
   { name: 'summary', go: (page) => chooseTab(page, 'Summary'), within: '.summary-room' },
-  { name: 'a word explained', go: askForWord, within: '.word-note:popover-open' },
+  { name: 'a word explained', go: askForWord, within: '.word-note:popover-open', isOver: true },
   { name: 'tour', go: startTour, within: '.tour-card' },
   { name: 'help', go: showHelp, within: '.help' },
-  { name: 'a file that cannot be read', go: readBadFile, within: '.problem' },
+  { name: 'a file that cannot be read', go: readBadFile, within: '.problem', isOver: true },
+  { name: 'file menu', go: openFileMenu, within: '.menu', isOver: true },
+  { name: 'a link to the plan', go: askForLink, within: 'dialog[open]' },
   { name: 'the sheet to print', go: showSheet, within: '.print-dialog' },
   { name: 'the gauges to print', go: showGauges, within: '.print-dialog' },
   { name: 'two plans compared', go: compare },
+  { name: 'shelf', go: goToShelf },
+  { name: 'versions of a plan', go: showVersions, within: 'dialog[open]' },
   { name: 'bench, limits of its replan open', go: goToBench, least: 48 },
   { name: 'measuring pad', go: (page) => press(page, 'Measured'), within: '.pad', least: 48 },
 ];
@@ -81,8 +85,19 @@ async function readBadFile(page: Page): Promise<void> {
   await page.locator('.problem').waitFor();
 }
 
-async function showSheet(page: Page): Promise<void> {
+async function openFileMenu(page: Page): Promise<void> {
   await press(page, 'Put away');
+  await page.getByRole('button', { name: /^File/ }).click();
+}
+
+async function askForLink(page: Page): Promise<void> {
+  await page.keyboard.press('Escape');
+  await press(page, 'Copy a link …');
+  await page.locator('dialog[open]').waitFor();
+}
+
+async function showSheet(page: Page): Promise<void> {
+  await page.keyboard.press('Escape');
   await press(page, 'Print');
   await page.waitForSelector('.print-page', patience);
 }
@@ -96,6 +111,22 @@ async function compare(page: Page): Promise<void> {
   await page.keyboard.press('Escape');
   await press(page, 'Compare');
   await expect.poll(() => page.locator('.side-state[data-rested=true]').count(), patience).toBe(2);
+}
+
+async function goToShelf(page: Page): Promise<void> {
+  await press(page, 'Back to one plan');
+  await girthPoint(page, 1).focus();
+  await page.keyboard.press('ArrowRight');
+  await page.getByRole('link', { name: 'Shelf' }).click();
+  await page.locator('.shelf-card[data-present=true]').waitFor(patience);
+}
+
+async function showVersions(page: Page): Promise<void> {
+  await page
+    .getByRole('link', { name: /^Versions of/ })
+    .first()
+    .click();
+  await page.locator('dialog[open]').waitFor();
 }
 
 async function goToBench(page: Page): Promise<void> {

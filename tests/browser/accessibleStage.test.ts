@@ -1,7 +1,6 @@
 import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
-import { press } from './benchDesk.ts';
-import { openedDesk, patience, rested } from './desk.ts';
+import { openedDesk, patience, press, rested } from './desk.ts';
 import type { View } from './everyone.ts';
 import { faultsOf } from './everyone.ts';
 
