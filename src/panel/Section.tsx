@@ -23,9 +23,9 @@ export function Section({ title, gist, word, startsOpen = false, children }: Sec
         <h3>
           <button
             type="button"
-            className="panel-toggle"
             aria-expanded={isOpen}
             aria-controls={id}
+            className="panel-toggle"
             onClick={() => setOpen((before) => !before)}
           >
             <svg viewBox="0 0 10 10" aria-hidden="true">
