@@ -1,3 +1,4 @@
+import { WordHelp } from '../form/WordHelp.tsx';
 import type { Handle } from './handles.ts';
 
 export interface GirthHeadProps {
@@ -13,7 +14,9 @@ export interface GirthHeadProps {
 export function GirthHead({ handle, canRemove, onAdd, onRemove }: GirthHeadProps) {
   return (
     <figcaption className="girth-head">
-      <span className="girth-title">Girth line</span>
+      <span className="girth-title">
+        Girth line <WordHelp word="girth" />
+      </span>
       <button type="button" className="girth-button" onClick={onAdd}>
         Add point
       </button>

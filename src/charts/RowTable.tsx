@@ -1,4 +1,5 @@
 import { useDeferredValue, useEffect, useMemo, useRef, useState } from 'react';
+import { WordHelp } from '../form/WordHelp.tsx';
 import type { Basket } from '../model/basket.ts';
 import { clearRow, setRowByHand } from '../plan/edit.ts';
 import type { Plan } from '../plan/schema.ts';
@@ -16,11 +17,13 @@ export interface RowTableProps {
   readonly row: number | null;
   readonly onRow: (row: number | null) => void;
   readonly onChange: ChangePlan;
+  /** Saves the chart as a file; left out where it cannot be saved yet. */
+  readonly onSave?: (() => void) | undefined;
 }
 
 /** The chart to weave against: one line a row, the last row at the top as on the basket. */
 export function RowTable(props: RowTableProps) {
-  const { plan, girths, basket, row, onRow, onChange } = props;
+  const { plan, girths, basket, row, onRow, onChange, onSave } = props;
   const { unit } = plan.display;
   const [isRimFirst, setRimFirst] = useState(true);
   const settled = useDeferredValue(basket);
@@ -47,12 +50,16 @@ export function RowTable(props: RowTableProps) {
     <div className="row-table">
       <div className="row-table-head">
         <h3 className="summary-title">Row chart</h3>
+        <WordHelp word="tape girth" />
         <button
           type="button"
           className="girth-button"
           onClick={() => setRimFirst((before) => !before)}
         >
           {isRimFirst ? 'Put the base at the top' : 'Put the rim at the top'}
+        </button>
+        <button type="button" className="girth-button" disabled={!onSave} onClick={onSave}>
+          Save chart (CSV)
         </button>
       </div>
       <div className="row-table-scroll" ref={scroller}>

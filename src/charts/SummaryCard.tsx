@@ -1,4 +1,6 @@
 import type { ReactNode } from 'react';
+import type { TradeWord } from '../form/tradeWords.ts';
+import { WordHelp } from '../form/WordHelp.tsx';
 import type { Basket } from '../model/basket.ts';
 import { formatLength } from '../plan/units.ts';
 import { litres, usDryMeasure } from './capacity.ts';
@@ -23,10 +25,10 @@ export function SummaryCard({ basket }: { readonly basket: Pick<Basket, 'plan' |
       </h3>
       <dl className="summary-list">
         <Fact name="Height">{length(summary.height)}</Fact>
-        <Fact name="Belly" aside={`at row ${belly.row}`}>
+        <Fact name="Belly" word="belly" aside={`at row ${belly.row}`}>
           {length(belly.tapeGirth)}
         </Fact>
-        <Fact name="Rim" aside={across(rim.length, rim.width)}>
+        <Fact name="Rim" word="rim" aside={across(rim.length, rim.width)}>
           {length(rim.tapeGirth)}
         </Fact>
         <Fact name="Capacity" aside={unit === 'in' ? inLitres : inQuarts}>
@@ -70,14 +72,17 @@ function standing(places: number): string {
 
 interface FactProps {
   readonly name: string;
+  readonly word?: TradeWord;
   readonly aside?: string;
   readonly children: ReactNode;
 }
 
-function Fact({ name, aside, children }: FactProps) {
+function Fact({ name, word, aside, children }: FactProps) {
   return (
     <div className="summary-fact">
-      <dt>{name}</dt>
+      <dt>
+        {name} {word && <WordHelp word={word} />}
+      </dt>
       <dd>
         {children}
         {aside && <small>{aside}</small>}

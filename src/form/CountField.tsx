@@ -1,10 +1,14 @@
 import type { KeyboardEvent } from 'react';
 import { useId } from 'react';
+import { withPlainFigures } from '../plan/plainFigures.ts';
 import { FieldFrame } from './FieldFrame.tsx';
+import type { TradeWord } from './tradeWords.ts';
 import { useDraft } from './useDraft.ts';
 
 export interface CountFieldProps {
   readonly label: string;
+  /** A word of the trade in the label, explained beside it. */
+  readonly word?: TradeWord | undefined;
   readonly count: number;
   readonly least: number;
   readonly most: number;
@@ -13,13 +17,14 @@ export interface CountFieldProps {
 }
 
 /** A whole number with a button for one less and one more. */
-export function CountField({ label, count, least, most, onCommit }: CountFieldProps) {
+export function CountField({ label, word, count, least, most, onCommit }: CountFieldProps) {
   const id = useId();
   const { typed, problem, type, refuse, forget, take } = useDraft(count, onCommit);
   const commit = () => {
     if (typed === null || typed === `${count}`) return forget();
-    const whole = Number(typed);
-    const fits = typed.trim() !== '' && Number.isInteger(whole) && whole >= least && whole <= most;
+    const figures = withPlainFigures(typed).trim();
+    const whole = Number(figures);
+    const fits = figures !== '' && Number.isInteger(whole) && whole >= least && whole <= most;
     if (fits) take(whole, false);
     else refuse(`${label}: ${least} to ${most}; found ${typed.trim() || 'nothing'}`);
   };
@@ -47,16 +52,18 @@ export function CountField({ label, count, least, most, onCommit }: CountFieldPr
     </button>
   );
   return (
-    <FieldFrame id={id} label={label} problem={problem}>
+    <FieldFrame id={id} label={label} word={word} problem={problem}>
       {stepButton(-1)}
       <input
         id={id}
         className="field-input field-number"
-        type="number"
+        type="text"
+        role="spinbutton"
         inputMode="numeric"
-        min={least}
-        max={most}
-        step={1}
+        autoComplete="off"
+        aria-valuemin={least}
+        aria-valuemax={most}
+        aria-valuenow={count}
         value={typed ?? count}
         aria-invalid={problem !== null}
         aria-describedby={problem ? `${id}-problem` : undefined}

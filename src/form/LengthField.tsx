@@ -5,10 +5,13 @@ import type { Unit } from '../plan/schema.ts';
 import { formatLength } from '../plan/units.ts';
 import { FieldFrame } from './FieldFrame.tsx';
 import { fineText, lengthEntry, rangeText } from './lengthEntry.ts';
+import type { TradeWord } from './tradeWords.ts';
 import { useDraft } from './useDraft.ts';
 
 export interface LengthFieldProps {
   readonly label: string;
+  /** A word of the trade in the label, explained beside it. */
+  readonly word?: TradeWord | undefined;
   /** Length shown, mm. */
   readonly mm: number;
   readonly unit: Unit;
@@ -22,7 +25,7 @@ export interface LengthFieldProps {
 
 /** A length typed in any unit. What cannot be read stays as typed, with the reason beneath it. */
 export function LengthField(props: LengthFieldProps) {
-  const { label, mm, unit, least, most, onCommit, hideLabel = false } = props;
+  const { label, word, mm, unit, least, most, onCommit, hideLabel = false } = props;
   const id = useId();
   const limits = { label, unit, least, most };
   const { typed, problem, type, refuse, forget, take } = useDraft(mm, onCommit);
@@ -48,7 +51,7 @@ export function LengthField(props: LengthFieldProps) {
   };
   const fine = typed === null && !hideLabel ? fineText(mm, unit) : '';
   return (
-    <FieldFrame id={id} label={label} hideLabel={hideLabel} problem={problem}>
+    <FieldFrame id={id} label={label} hideLabel={hideLabel} word={word} problem={problem}>
       <input
         id={id}
         className="field-input"

@@ -4,11 +4,11 @@ import type { ChoiceControl } from './control.ts';
 
 /** One of a few words. A choice that the plan refuses is not shown as chosen. */
 export function ChoiceField(props: Omit<ChoiceControl, 'kind'>) {
-  const { label, value, choices, onCommit } = props;
+  const { word, label, value, choices, onCommit } = props;
   const id = useId();
   const [problem, setProblem] = useState<string | null>(null);
   return (
-    <FieldFrame id={id} label={label} problem={problem}>
+    <FieldFrame id={id} label={label} word={word} problem={problem}>
       <select
         id={id}
         className="field-input"

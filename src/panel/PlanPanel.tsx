@@ -50,7 +50,7 @@ export function PlanPanel({ plan, onChange }: PlanPanelProps) {
       <Section title="Odd end" gist={`${endCount(plan)} ends`}>
         <ControlList controls={controls.oddEnd} />
       </Section>
-      <Section title="Bands" gist={`${rows} rows`} startsOpen>
+      <Section title="Bands" word="band" gist={`${rows} rows`} startsOpen>
         <BandList bands={bands} unit={unit} edits={edits} />
       </Section>
       <Section title="Set" gist={`${set.stakes.toFixed(2)} of the bend stays`}>

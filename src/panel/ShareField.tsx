@@ -4,11 +4,11 @@ import type { ShareControl } from './control.ts';
 
 /** A share or a ratio on a slider, with its number beside it. */
 export function ShareField(props: Omit<ShareControl, 'kind'>) {
-  const { label, share, least, most, onCommit } = props;
+  const { word, label, share, least, most, onCommit } = props;
   const id = useId();
   const [problem, setProblem] = useState<string | null>(null);
   return (
-    <FieldFrame id={id} label={label} problem={problem}>
+    <FieldFrame id={id} label={label} word={word} problem={problem}>
       <input
         id={id}
         className="panel-range"

@@ -30,6 +30,7 @@ export function bandControls(band: Band, index: number, unit: Unit, edits: PlanE
     rows: {
       kind: 'count',
       label: 'Rows',
+      word: 'row',
       count: band.rows,
       least: limits.rows.least,
       most: limits.rows.most,
@@ -46,6 +47,7 @@ export function bandControls(band: Band, index: number, unit: Unit, edits: PlanE
     weave: {
       kind: 'choice',
       label: 'Weave',
+      word: 'weave',
       value: band.weave,
       choices: weaves.map((value) => ({ value, text: weaveText[value] })),
       onCommit: (word) =>
@@ -57,6 +59,7 @@ export function bandControls(band: Band, index: number, unit: Unit, edits: PlanE
     packing: {
       kind: 'share',
       label: 'Packing',
+      word: 'packing',
       share: band.packing,
       ...limits.packing,
       onCommit: (packing) => set('the packing', { packing }, true),

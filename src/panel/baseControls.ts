@@ -36,6 +36,7 @@ export function baseControls(base: Base, unit: Unit, edits: PlanEdits): Controls
   const upsett: Control = {
     kind: 'choice',
     label: 'Upsett',
+    word: 'upsett',
     value: base.upsett,
     choices: choicesOf(upsetts),
     onCommit: (word) =>
@@ -77,6 +78,7 @@ function liftControls(base: Base, unit: Unit, edits: PlanEdits): Controls {
     centreLift: {
       kind: 'length',
       label: 'Centre lift',
+      word: 'lift',
       mm: base.centreLift,
       unit,
       least,

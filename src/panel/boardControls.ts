@@ -41,6 +41,7 @@ export function boardControls(base: BoardBase, unit: Unit, edits: PlanEdits): Co
     ends: {
       kind: 'count',
       label: 'Stakes in the slot',
+      word: 'stake',
       count: base.ends,
       least: limits.boardEnds.least,
       most: limits.ends.most,

@@ -1,4 +1,5 @@
 /** What a control of the plan panel shows, and what it does with what a person enters. */
+import type { TradeWord } from '../form/tradeWords.ts';
 import type { Unit } from '../plan/schema.ts';
 
 /** Takes the new value; gives back why it cannot be, or null. `stepped` for keys and buttons. */
@@ -6,6 +7,8 @@ export type Commit<Value> = (value: Value, stepped: boolean) => string | null;
 
 interface Labelled {
   readonly label: string;
+  /** A word of the trade in the label, explained beside it. */
+  readonly word?: TradeWord | undefined;
 }
 
 export interface LengthControl extends Labelled {

@@ -17,6 +17,7 @@ export function cornerControls(base: MatBase, rows: number, edits: PlanEdits): C
   const kind: Control = {
     kind: 'choice',
     label: 'Corners',
+    word: 'corners',
     value: corners.kind,
     choices: choicesOf(cornerKinds),
     onCommit: (word) => {
@@ -28,6 +29,7 @@ export function cornerControls(base: MatBase, rows: number, edits: PlanEdits): C
     hold: {
       kind: 'share',
       label: 'Corner hold',
+      word: 'hold',
       share: hold,
       ...limits.cornerHold,
       onCommit: (share) => set('the corner hold', { ...corners, hold: share }, true),

@@ -9,6 +9,7 @@ export function crossedControls(base: MatBase | OvalBase, edits: PlanEdits): Con
     lengthwise: {
       kind: 'count',
       label: 'Lengthwise stakes',
+      word: 'stake',
       count: base.lengthwise,
       ...limits.stakes,
       onCommit: (lengthwise, stepped) =>

@@ -24,6 +24,7 @@ export function handleControls(handle: Handle, unit: Unit, edits: PlanEdits): Co
   const kind: Control = {
     kind: 'choice',
     label: 'Handle',
+    word: 'handle',
     value: handle.kind,
     choices: handleKinds.map((value) => ({ value, text: kindText[value] })),
     onCommit: (word) => {

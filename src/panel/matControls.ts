@@ -29,6 +29,7 @@ function gapControls(base: MatBase, unit: Unit, edits: PlanEdits): Controls {
   const kind: Control = {
     kind: 'choice',
     label: 'Gaps',
+    word: 'gap',
     value: base.gaps ? twoGaps : oneGap,
     choices: [
       { value: oneGap, text: 'same both ways' },
@@ -68,6 +69,7 @@ function filler(
   return {
     kind: 'count',
     label,
+    word: 'filler',
     count: fillers[way],
     ...limits.fillers,
     onCommit: (count, stepped) => {

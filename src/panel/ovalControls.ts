@@ -11,6 +11,7 @@ export function ovalControls(base: OvalBase, unit: Unit, edits: PlanEdits): Cont
     gap: {
       kind: 'length',
       label: 'Gap',
+      word: 'gap',
       mm: base.gap,
       unit,
       ...limits.gap,

@@ -20,6 +20,7 @@ export function strandControls(
     section: {
       kind: 'choice',
       label: `${name} section`,
+      ...(name === 'Weaver' && { word: 'weaver' }),
       value: section,
       choices: choicesOf(strandSections),
       onCommit: (word) => {

@@ -16,6 +16,7 @@ export function wheelControls(base: WheelBase, unit: Unit, edits: PlanEdits): Co
     spokes: {
       kind: 'count',
       label: 'Spokes',
+      word: 'spoke',
       count: spokes,
       ...limits.spokes,
       onCommit: (count, stepped) =>

@@ -27,6 +27,7 @@ export function oddEndControls(oddEnd: OddEnd, on: Base['kind'], edits: PlanEdit
   const kind: Control = {
     kind: 'choice',
     label: 'Odd end',
+    word: 'odd end',
     value: oddEnd.kind,
     choices: oddEndKinds.map((value) => ({ value, text: oddEndText[on][value] })),
     onCommit: (word) =>
@@ -53,6 +54,7 @@ export function setControls(set: Plan['set'], edits: PlanEdits): Controls {
     stakes: {
       kind: 'share',
       label: 'Stake set',
+      word: 'set',
       share: set.stakes,
       ...limits.stakeSet,
       onCommit: (stakes) =>

@@ -3,6 +3,7 @@
  * shown to the sixteenth, centimetres and millimetres to one decimal.
  */
 import { fractionValue, mixedFraction, withPlainFractions } from './fraction.ts';
+import { withPlainFigures } from './plainFigures.ts';
 import type { Unit } from './schema.ts';
 
 /** Millimetres in one of each unit. The inch is 25.4 mm exactly. */
@@ -42,10 +43,10 @@ const minus = '−';
 const longest = 100_000;
 
 /**
- * Reads `3 1/2`, `3.5in`, `3 1/2"`, `3½`, `89 mm`, `8,9 cm`. A bare number is in `unit`.
+ * Reads `3 1/2`, `3.5in`, `3 1/2"`, `3½`, `89 mm`, `8,9 cm`, `８．９ｃｍ`. A bare number is in `unit`.
  */
 export function parseLength(text: string, unit: Unit, options: LengthInput = {}): ParsedLength {
-  const typed = withPlainFractions(text).trim();
+  const typed = withPlainFractions(withPlainFigures(text)).trim();
   if (typed === '') return problem('Type a length, such as 3 1/2, 3.5 in or 89 mm.');
   const isNegative = /^[-−–]/.test(typed);
   if (isNegative && !options.signed)

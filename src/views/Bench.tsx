@@ -8,6 +8,7 @@ import { girthLine } from '../model/girth/girthLine.ts';
 import { PlanPanel } from '../panel/PlanPanel.tsx';
 import { Room } from './Room.tsx';
 import { StageRoom } from './StageRoom.tsx';
+import { saveRows } from './save.ts';
 import { Tabs } from './Tabs.tsx';
 import { useMedia } from './useMedia.ts';
 
@@ -55,6 +56,7 @@ export function Bench() {
           row={row}
           onRow={pointAt}
           onChange={change}
+          onSave={basket ? () => saveRows(basket) : undefined}
         />
       </Room>
       <Room {...room('summary')} title="Summary and findings" takesKeyboard>

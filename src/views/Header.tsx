@@ -9,7 +9,7 @@ import { UndoButtons } from './UndoButtons.tsx';
 
 interface Props {
   readonly onFiles: (files: readonly File[]) => void;
-  readonly onKeys: () => void;
+  readonly onHelp: () => void;
 }
 
 const unitTitles: Readonly<Record<Unit, string>> = {
@@ -19,7 +19,7 @@ const unitTitles: Readonly<Record<Unit, string>> = {
 };
 
 /** The head of the page: what the plan is called, and all that is done with it as a whole. */
-export function Header({ onFiles, onKeys }: Props) {
+export function Header({ onFiles, onHelp }: Props) {
   const plan = useStudio(({ plan }) => plan);
   const basket = useStudio(({ basket }) => basket);
   const change = useStudio(({ change }) => change);
@@ -36,7 +36,7 @@ export function Header({ onFiles, onKeys }: Props) {
           Shelf
         </a>
         <FileMenu plan={plan} basket={basket} onFiles={onFiles} />
-        <button type="button" onClick={() => presentComparison().open()}>
+        <button type="button" data-tour="compare" onClick={() => presentComparison().open()}>
           Compare
         </button>
         <a className="head-link" href="#bench">
@@ -64,10 +64,10 @@ export function Header({ onFiles, onKeys }: Props) {
         <PrintButton basket={basket} />
         <button
           type="button"
-          className="keys-button"
-          aria-label="List of keys"
-          title="List of keys (?)"
-          onClick={onKeys}
+          data-tour="help"
+          aria-label="Help: tour, words, keys"
+          title="Help: tour, words, keys (?)"
+          onClick={onHelp}
         >
           ?
         </button>

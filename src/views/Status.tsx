@@ -1,6 +1,7 @@
 import { useStudio } from '../keep/useStudio.ts';
+import { Spoken } from './Spoken.tsx';
 
-/** How the settling stands: always to be seen, and read out once the shape has come to rest. */
+/** How the settling stands: always to be seen, and what came of it read out. */
 export function Status() {
   const state = useStudio(({ state }) => state);
   const settling = useStudio(({ settling }) => settling);
@@ -9,10 +10,7 @@ export function Status() {
   return (
     <p className="status" data-state={state} data-rested={isAtRest === true}>
       <span aria-hidden="true">{shown(state, hasConverged)}</span>
-      <span className="unseen" role="status">
-        {state === 'failed' && 'Not settled'}
-        {isAtRest && (hasConverged ? 'The basket has settled' : 'The basket is not quite at rest')}
-      </span>
+      <Spoken />
     </p>
   );
 }

@@ -1,13 +1,15 @@
-import { useCallback, useRef } from 'react';
+import { useCallback, useRef, useState } from 'react';
 import { presentStudio, useStudio } from '../keep/useStudio.ts';
 import { Bench } from './Bench.tsx';
 import { FileDrop } from './FileDrop.tsx';
+import { Guide } from './guide/Guide.tsx';
 import { Header } from './Header.tsx';
-import { KeyList } from './KeyList.tsx';
+import { Help } from './Help.tsx';
 import { ProblemBanner } from './ProblemBanner.tsx';
 import { useKeys } from './useKeys.ts';
 import { useShapeTimes } from './useShapeTimes.ts';
 import { useTheme } from './useTheme.ts';
+import './help.css';
 import './pieces.css';
 import './studio.css';
 
@@ -15,18 +17,24 @@ import './studio.css';
 export function Studio() {
   const problem = useStudio(({ problem }) => problem);
   const showProblem = useStudio(({ showProblem }) => showProblem);
-  const keys = useRef<HTMLDialogElement>(null);
-  const listKeys = useCallback(() => keys.current?.showModal(), []);
-  useKeys(listKeys);
+  const help = useRef<HTMLDialogElement>(null);
+  const [isTouring, setTouring] = useState(false);
+  const showHelp = useCallback(() => help.current?.showModal(), []);
+  useKeys(showHelp);
   useTheme();
   useShapeTimes();
   return (
     <div className="studio">
-      <Header onFiles={takeFiles} onKeys={listKeys} />
+      <Header onFiles={takeFiles} onHelp={showHelp} />
       {problem && <ProblemBanner problem={problem} onDismiss={() => showProblem(null)} />}
+      <Guide
+        isTouring={isTouring}
+        onStart={() => setTouring(true)}
+        onEnd={() => setTouring(false)}
+      />
       <Bench />
       <FileDrop onFiles={takeFiles} />
-      <KeyList dialog={keys} />
+      <Help dialog={help} onTour={() => setTouring(true)} />
     </div>
   );
 }

@@ -2,19 +2,19 @@ import { useEffect } from 'react';
 import { presentStudio } from '../keep/useStudio.ts';
 import { stageViews } from './stageViews.ts';
 
-/** Keys that work wherever nothing is being typed: views, undo and redo, the list of keys. */
-export function useKeys(onList: () => void): void {
+/** Keys that work wherever nothing is being typed: views, undo and redo, help. */
+export function useKeys(onHelp: () => void): void {
   useEffect(() => {
     const onKey = (event: KeyboardEvent) => {
       if (event.defaultPrevented || event.altKey || isTyping(event.target)) return;
-      const act = event.ctrlKey || event.metaKey ? undoKey(event) : plainKey(event, onList);
+      const act = event.ctrlKey || event.metaKey ? undoKey(event) : plainKey(event, onHelp);
       if (!act) return;
       event.preventDefault();
       act();
     };
     globalThis.addEventListener('keydown', onKey);
     return () => globalThis.removeEventListener('keydown', onKey);
-  }, [onList]);
+  }, [onHelp]);
 }
 
 function undoKey({ key, shiftKey }: KeyboardEvent): (() => void) | undefined {
@@ -24,8 +24,8 @@ function undoKey({ key, shiftKey }: KeyboardEvent): (() => void) | undefined {
   return letter === 'y' ? redo : undefined;
 }
 
-function plainKey({ key }: KeyboardEvent, onList: () => void): (() => void) | undefined {
-  if (key === '?') return onList;
+function plainKey({ key }: KeyboardEvent, onHelp: () => void): (() => void) | undefined {
+  if (key === '?') return onHelp;
   const chosen = stageViews[Number(key) - 1];
   return chosen && (() => presentStudio().look(chosen.view));
 }

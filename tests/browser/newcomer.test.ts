@@ -1,6 +1,7 @@
 import { expect, test } from 'vitest';
 import {
   drag,
+  fileFrom,
   girthOf,
   girthPoint,
   middleOf,
@@ -69,4 +70,74 @@ test('a double press on the line adds a point, and on a point takes it away', as
   await page.mouse.dblclick(added.x, added.y);
   expect(await points.count()).toBe(before);
   await rested(page);
+});
+
+test('the three main uses stand on the page in words, beside a basket', async () => {
+  const { page } = desk();
+  expect(await page.locator('.stage canvas').isVisible()).toBe(true);
+  expect(await page.locator('.greeting').textContent()).toContain('Drag a point of the girth line');
+  expect(await page.getByRole('button', { name: 'Compare', exact: true }).isVisible()).toBe(true);
+  const { text } = await fileFrom(page, 'Save chart (CSV)');
+  expect(text.trimEnd().split('\r\n')).toHaveLength(33);
+});
+
+test('the tour is gone through by keys, leaves the page free, ends with Escape, and is not offered twice', async () => {
+  const { page } = desk();
+  await page.getByRole('button', { name: 'Show me round' }).focus();
+  await page.keyboard.press('Enter');
+  const card = page.locator('.tour-card');
+  await card.waitFor();
+  expect(await card.evaluate((one) => one === document.activeElement)).toBe(true);
+  await page.keyboard.press('Tab');
+  await page.keyboard.press('Enter');
+  expect(await card.textContent()).toContain('Pull in');
+  const rim = girthPoint(page, 2);
+  const girth = await girthOf(rim);
+  await drag(page, rim, { dx: 15 });
+  expect(await girthOf(rim)).toBeGreaterThan(girth);
+  await page.keyboard.press('Control+z');
+  await page.keyboard.press('Escape');
+  expect(await card.count()).toBe(0);
+  expect(await page.evaluate(() => document.activeElement?.getAttribute('data-tour'))).toBe('help');
+  await page.reload();
+  await rested(page);
+  expect(await page.locator('.greeting').count()).toBe(0);
+
+  await page.keyboard.press('?');
+  await page.getByRole('button', { name: 'Show me round' }).click();
+  await card.waitFor();
+  for (let step = 1; step < 5; step += 1) await page.getByRole('button', { name: 'Next' }).click();
+  await page.getByRole('button', { name: 'Done' }).click();
+  expect(await card.count()).toBe(0);
+});
+
+test('a word of the trade is explained by key, and heard without one', async () => {
+  const { page } = desk();
+  const help = page.getByRole('button', { name: 'What is “upsett”?' });
+  const note = page.locator('.word-note:popover-open');
+  await help.focus();
+  await page.keyboard.press('Enter');
+  const said = await note.textContent();
+  expect(said).toContain('Bending the stakes up');
+  const heard = await help.evaluate(
+    (one) => document.getElementById(one.getAttribute('aria-describedby') ?? '')?.textContent,
+  );
+  expect(heard).toBe(said);
+  await page.keyboard.press('Escape');
+  expect(await note.count()).toBe(0);
+  expect(await help.evaluate((one) => one === document.activeElement)).toBe(true);
+});
+
+test('a girth moved by key is told with row, girth and change, and then with what came of it', async () => {
+  const { page } = desk();
+  const spoken = page.locator('.status [role=status]');
+  await expect.poll(() => spoken.textContent(), patience).toMatch(/^Belly .+ at row \d+, rim .+; /);
+  const before = await spoken.textContent();
+  const point = girthPoint(page, 1);
+  await point.focus();
+  for (let step = 0; step < 6; step += 1) await page.keyboard.press('Shift+ArrowLeft');
+  const told = /^row 20: girth [\d /]+ in, (opens|pulls in) [\d/]+ in .+ after it$/;
+  expect(await point.getAttribute('aria-valuetext')).toMatch(told);
+  await expect.poll(() => spoken.textContent(), patience).not.toBe(before);
+  expect(await spoken.textContent()).toContain(await summaryOf(page, 'Belly'));
 });

@@ -18,6 +18,7 @@ import {
   rested,
   summaryOf,
 } from './desk.ts';
+import { axeFinds, tooSmall } from './everyone.ts';
 import type { FolderServer } from './folderServer.ts';
 import { folderServer } from './folderServer.ts';
 
@@ -100,6 +101,8 @@ test('a newer app waits until it is asked for, and another window is told', asyn
 
   const notice = page.locator('.update-notice');
   await notice.waitFor(patience);
+  expect(await axeFinds(page, '.update-notice')).toEqual([]);
+  expect(await tooSmall(page, 48)).toEqual([]);
   await other.locator('.update-notice').waitFor(patience);
   expect(await page.title()).not.toContain('Newer');
   expect(await page.evaluate(() => 'mark' in globalThis)).toBe(true);

@@ -95,9 +95,12 @@ async function taken(
   { plan, options }: { readonly plan?: Plan; readonly options: AppOptions },
   take: (page: Page, path: string) => Promise<unknown>,
 ): Promise<void> {
-  const kept =
-    plan && `localStorage.setItem('girthline.draft', ${JSON.stringify(writePlan(plan))})`;
-  const app = await openApp({ ...options, ...(kept && { init: kept }) });
+  const kept = plan
+    ? `localStorage.setItem('girthline.draft', ${JSON.stringify(writePlan(plan))})`
+    : '';
+  // as one finds it who has been here before
+  const init = `localStorage.setItem('girthline.greeted', 'yes');${kept}`;
+  const app = await openApp({ ...options, init });
   try {
     await app.page.waitForSelector('.status[data-rested=true]');
     await drawn(app.page);

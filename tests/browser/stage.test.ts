@@ -79,9 +79,11 @@ test('the sizes on the stage are those of the summary, and a tape lies round the
   await expect
     .poll(() => words.allTextContents(), patience)
     .toContain(await summaryOf(page, 'Height'));
-  expect((await words.allTextContents()).join('\n')).toMatch(
-    `middle ${await summaryOf(page, 'Clear under the middle')} clear`,
-  );
+  const clear = `middle ${await summaryOf(page, 'Clear under the middle')} clear`;
+  // the labels come one by one
+  await expect
+    .poll(async () => (await words.allTextContents()).join('\n'), patience)
+    .toContain(clear);
   await page.locator('tr[data-row="20"]').hover();
   const tape = await page.locator('tr[data-row="20"] td').first().textContent();
   await expect

@@ -25,6 +25,13 @@ test.each([
   ['0', 0],
   ['+2 in', 50.8],
   [' 7 mm ', 7],
+  ['１２．５', 317.5],
+  ['１２，５ｃｍ', 125],
+  ['１２、５　㎝', 125],
+  ['８。９㎝', 89],
+  ['３　１／２', 88.9],
+  ['８９㎜', 89],
+  ['12,5 mm', 12.5],
 ])('%s, inches when nothing is said, is %d mm', (text, mm) => {
   const length = parseLength(text, 'in');
   expect(length.ok).toBe(true);
@@ -53,6 +60,7 @@ test.each([
   ['-3', /cannot be negative/],
   ['−3 mm', /cannot be negative/],
   ['1,250 mm', /two ways/],
+  ['１，２５０ mm', /two ways/],
   ['999999999', /longer than 100 m/],
   ['9'.repeat(400), /not a number/],
 ])('%j is refused with a sentence', (text, sentence) => {
@@ -67,7 +75,9 @@ test('a negative length is read where it is allowed', () => {
 });
 
 test('any text gives a finite length or a sentence', () => {
-  const letters = fc.constantFrom(...'0123456789 .,/-+−½⅞"\'incme⁄'.split(''));
+  const letters = fc.constantFrom(
+    ...'0123456789０５９ .,．，、。ー/／-+−½⅞"\'incme㎜ｃ⁄'.split(''),
+  );
   const texts = fc.oneof(
     fc.string(),
     fc.array(letters).map((all) => all.join('')),

@@ -5,6 +5,7 @@ import type { Doubt } from '../../model/replan/doubt.ts';
 import { girthDoubt, heightDoubt } from '../../model/replan/doubt.ts';
 import { topOfRow } from '../../model/replan/height.ts';
 import { fractionValue, mixedFraction, withPlainFractions } from '../../plan/fraction.ts';
+import { withPlainFigures } from '../../plan/plainFigures.ts';
 import type { Unit } from '../../plan/schema.ts';
 import { parseLength, unitLength } from '../../plan/units.ts';
 import type { BenchWork } from './benchWork.ts';
@@ -21,7 +22,7 @@ export const sixteenth = '+1/16';
 
 /** The text after a key: a digit or a point goes behind, a fraction takes the place of the last one. */
 export function typed(text: string, key: string): string {
-  const plain = withPlainFractions(text).trim();
+  const plain = withPlainFractions(withPlainFigures(text)).trim();
   if (key === sixteenth) return withSixteenth(plain);
   if (!key.includes('/')) return /\/\d+$/.test(plain) ? plain : `${plain}${key}`.slice(0, 12);
   const whole = plain.replace(/\s*\d+\/\d*$/, '').replace(/[.,].*$/, '');

@@ -1,6 +1,7 @@
 /** The comparison as files: a table, a printed page, a picture. */
 import { compareCsv } from '../../export/compareCsv.ts';
 import type { TakePicture } from '../../scene/Snapshot.tsx';
+import { paperHere } from '../print/paperHere.ts';
 import { download, fileStem } from '../save.ts';
 import { posterPicture } from './posterPicture.ts';
 import type { Reading } from './useReading.ts';
@@ -16,7 +17,7 @@ export async function savePage(reading: Reading): Promise<void> {
     import('../../export/pdf/comparePdf.ts'),
     press(),
   ]);
-  const pdf = await comparePdf(reading, fonts, { date: new Date() });
+  const pdf = await comparePdf(reading, fonts, { date: new Date(), paper: paperHere() });
   download(`${stem(reading)}.pdf`, 'application/pdf', new Uint8Array(pdf));
 }
 

@@ -1,8 +1,9 @@
 import { useEffect, useId, useRef, useState } from 'react';
 import type { Paper } from '../../export/pdf/page/paper.ts';
-import { paperFor, papers, paperTitle } from '../../export/pdf/page/paper.ts';
+import { papers, paperTitle } from '../../export/pdf/page/paper.ts';
 import type { Basket } from '../../model/basket.ts';
 import { PagePicture } from './PagePicture.tsx';
+import { paperHere } from './paperHere.ts';
 import type { PrintKind } from './printing.ts';
 import { printKinds } from './printing.ts';
 import { usePages } from './usePages.ts';
@@ -25,7 +26,7 @@ export function PrintDialog({ basket, onClose }: Props) {
   const dialog = useRef<HTMLDialogElement>(null);
   const title = useId();
   const [kind, setKind] = useState<PrintKind>('sheet');
-  const [paper, setPaper] = useState<Paper>(paperFor(basket.plan.display.unit));
+  const [paper, setPaper] = useState<Paper>(paperHere);
   const [baskets, setBaskets] = useState(1);
   const { pages, doing, save } = usePages(basket, kind, paper, baskets);
   useEffect(() => dialog.current?.showModal(), []);

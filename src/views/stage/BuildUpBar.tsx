@@ -91,7 +91,7 @@ export function BuildUpBar({ plan, basket, onShown, onClose }: Props) {
         Done
       </button>
       {problem && <p role="alert">{problem}</p>}
-      <p className="build-words" aria-live="polite">
+      <p className="build-words" aria-live={isPlaying ? 'off' : 'polite'}>
         {words.join(' ')}
         {woven && ` Tape girth ${formatLength(woven.tapeGirth, plan.display.unit)}.`}
       </p>

@@ -1,0 +1,35 @@
+import { useEffect, useState } from 'react';
+import { useStudio } from '../keep/useStudio.ts';
+import type { Basket } from '../model/basket.ts';
+import { formatLength } from '../plan/units.ts';
+
+/** So long must nothing change before it is said, ms: a drag, or a key held down, is not talked over. */
+const quiet = 900;
+
+/** What came of the last edit, for a screen reader: said politely, once the basket is at rest. */
+export function Spoken() {
+  const basket = useStudio(({ basket }) => basket);
+  const state = useStudio(({ state }) => state);
+  const isPolished = useStudio(({ settling }) => settling?.polished === true);
+  const [said, say] = useState('');
+  const text = state === 'settled' && isPolished && basket ? inWords(basket) : null;
+  useEffect(() => {
+    if (text === null) return;
+    const waiting = setTimeout(() => say(text), quiet);
+    return () => clearTimeout(waiting);
+  }, [text]);
+  return (
+    <span className="unseen" role="status">
+      {state === 'failed' ? 'Not settled' : said}
+    </span>
+  );
+}
+
+/** `Belly 29 1/2 in at row 21, rim 26 3/4 in, height 6 5/8 in. 2 findings.` */
+function inWords({ plan, summary, findings, settling }: Basket): string {
+  const length = (mm: number) => formatLength(mm, plan.display.unit);
+  const { belly, rim, height } = summary;
+  const count = findings.length === 1 ? '1 finding' : `${findings.length || 'no'} findings`;
+  const rest = settling.converged ? '' : 'Not quite at rest. ';
+  return `${rest}Belly ${length(belly.tapeGirth)} at row ${belly.row}, rim ${length(rim.tapeGirth)}, height ${length(height)}; ${count}.`;
+}

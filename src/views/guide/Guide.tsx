@@ -1,0 +1,47 @@
+import { lazy, Suspense, useState } from 'react';
+import { isGreeted, keepGreeted } from '../../keep/guideSeen.ts';
+import { SafetyNet } from '../SafetyNet.tsx';
+import './guide.css';
+
+const Tour = lazy(async () => ({ default: (await import('./Tour.tsx')).Tour }));
+
+interface Props {
+  readonly isTouring: boolean;
+  readonly onStart: () => void;
+  readonly onEnd: () => void;
+}
+
+/** For those who are new here: a line that offers the tour until it is put away, and the tour itself. */
+export function Guide({ isTouring, onStart, onEnd }: Props) {
+  const [isKnown, setKnown] = useState(isGreeted);
+  const know = () => {
+    keepGreeted();
+    setKnown(true);
+  };
+  if (isTouring) {
+    return (
+      <SafetyNet under={() => null}>
+        <Suspense fallback={null}>
+          <Tour
+            onEnd={() => {
+              know();
+              onEnd();
+            }}
+          />
+        </Suspense>
+      </SafetyNet>
+    );
+  }
+  if (isKnown) return null;
+  return (
+    <aside className="greeting" aria-label="For newcomers">
+      <p>New here? Drag a point of the girth line, and the basket follows.</p>
+      <button type="button" className="main-button" onClick={onStart}>
+        Show me round
+      </button>
+      <button type="button" onClick={know}>
+        Not now
+      </button>
+    </aside>
+  );
+}

@@ -1,0 +1,47 @@
+import type { Page } from 'playwright-core';
+import { expect, test } from 'vitest';
+import { openedDesk, patience, press, rested } from './desk.ts';
+import type { View } from './everyone.ts';
+import { faultsOf } from './everyone.ts';
+
+const desk = openedDesk({ width: 360, height: 740, reducedMotion: 'reduce' });
+
+const views: readonly View[] = [
+  { name: 'stage, row by row, colours, sizes', go: showAll, within: '.stage-room' },
+  { name: 'what the stage is saved as', go: openSaves, within: '.stage-room' },
+  { name: 'two baskets compared', go: compare, within: '.compare-stage' },
+];
+
+test.each([
+  { width: 360, height: 740, colorScheme: 'light' },
+  { width: 1440, height: 900, colorScheme: 'dark' },
+] as const)(
+  'at $width × $height, $colorScheme, all that lies over the stage can be seen whole, read out, and touched',
+  async ({ width, height, colorScheme }) => {
+    const { page, address } = desk();
+    await page.setViewportSize({ width, height });
+    await page.emulateMedia({ colorScheme });
+    await page.goto('about:blank');
+    await page.goto(address);
+    await rested(page);
+    expect(await faultsOf(page, views, 'all')).toEqual({});
+  },
+);
+
+async function showAll(page: Page): Promise<void> {
+  await page.getByLabel('Colour rows by').selectOption('lean');
+  await press(page, 'Sizes');
+  await press(page, 'Row by row');
+  await page.locator('.build-bar progress').waitFor({ state: 'detached', ...patience });
+}
+
+async function openSaves(page: Page): Promise<void> {
+  await press(page, 'Done');
+  await page.locator('.save-menu summary').click();
+}
+
+async function compare(page: Page): Promise<void> {
+  await page.locator('.save-menu summary').click();
+  await press(page, 'Compare');
+  await expect.poll(() => page.locator('.side-state[data-rested=true]').count(), patience).toBe(2);
+}
