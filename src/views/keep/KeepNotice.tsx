@@ -1,4 +1,4 @@
-import { useState } from 'react';
+import { useEffect, useState } from 'react';
 import { keepMine, takeTheirs } from '../../keep/clash.ts';
 import type { NotKept } from '../../keep/shelf/keepState.ts';
 import { useKeepState } from '../../keep/shelf/keepState.ts';
@@ -21,8 +21,13 @@ export function KeepNotice() {
   const notKept = useKeepState(({ notKept }) => notKept);
   const clash = useKeepState(({ clash }) => clash);
   const [seen, setSeen] = useState<NotKept | null>(null);
-  if (clash !== undefined) return <ClashNotice isDeleted={clash === null} />;
-  if (notKept === null || notKept === seen) return null;
+  // said anew when it happens again
+  useEffect(() => {
+    if (notKept === null) setSeen(null);
+  }, [notKept]);
+  if (notKept === null || notKept === seen) {
+    return clash === undefined ? null : <ClashNotice isDeleted={clash === null} />;
+  }
   return (
     <div className="keep-notice" role="alert">
       <p>{words[notKept]}</p>

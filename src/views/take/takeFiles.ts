@@ -88,7 +88,7 @@ export async function takeFilesHere(files: readonly File[]): Promise<void> {
       return;
     }
     const first = 'This file was not opened; your plan is as it was.';
-    showProblem(told.problems.length > 0 ? [first, ...told.problems].join('\n') : null);
+    if (told.problems.length > 0) showProblem([first, ...told.problems].join('\n'));
   } catch {
     showProblem(`${files[0]?.name ?? 'The file'}: the browser could not read this file`);
   }

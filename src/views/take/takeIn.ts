@@ -7,6 +7,7 @@ import { keepState } from '../../keep/shelf/keepState.ts';
 import type { Card, ShelfDb } from '../../keep/shelf/records.ts';
 import type { NewPlan } from '../../keep/shelf/shelfPlans.ts';
 import { addPlans, cardsOf, replacePlan } from '../../keep/shelf/shelfPlans.ts';
+import { takeAlong } from '../../keep/shelf/takeAlong.ts';
 import { presentStudio } from '../../keep/useStudio.ts';
 import type { Plan } from '../../plan/schema.ts';
 import { ask } from '../ask/asking.ts';
@@ -63,17 +64,21 @@ export async function takeInAll(db: ShelfDb, incoming: readonly Incoming[]): Pro
   for (const [at, one] of incoming.entries()) {
     const twins = byName.get(nameKey(one.plan.name)) ?? [];
     const [twin] = twins;
-    if (await sameOnShelf(db, twins, one.plan)) {
+    const belongings = { versions: one.versions ?? [], page: readPage(one.bench) };
+    const same = await sameOnShelf(db, twins, one.plan);
+    if (same) {
+      await takeAlong(db, same.id, belongings);
       taken.same += 1;
       continue;
     }
     const rest = incoming.length - at - 1;
     const value: string = twin ? (forAll ?? (await answer(one.plan, twin, rest))) : 'both';
     if (value === 'both') {
-      fresh.push({ plan: one.plan, versions: one.versions ?? [], page: readPage(one.bench) });
+      fresh.push({ plan: one.plan, ...belongings });
       taken.added += 1;
     } else if (value === 'replace' && twin) {
       await replace(db, twin.id, one.plan);
+      await takeAlong(db, twin.id, belongings);
       taken.replaced += 1;
     } else taken.skipped += 1;
   }
