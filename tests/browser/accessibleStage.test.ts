@@ -8,7 +8,7 @@ const desk = openedDesk({ width: 360, height: 740, reducedMotion: 'reduce' });
 
 const views: readonly View[] = [
   { name: 'stage, row by row, colours, sizes', go: showAll, within: '.stage-room' },
-  { name: 'what the stage is saved as', go: openSaves, within: '.stage-room' },
+  { name: 'what the stage is saved as', go: openSaves, within: '.stage-room', isOver: true },
   { name: 'two baskets compared', go: compare, within: '.compare-stage' },
 ];
 
@@ -41,7 +41,6 @@ async function openSaves(page: Page): Promise<void> {
 }
 
 async function compare(page: Page): Promise<void> {
-  await page.locator('.save-menu summary').click();
   await press(page, 'Compare');
   await expect.poll(() => page.locator('.side-state[data-rested=true]').count(), patience).toBe(2);
 }
