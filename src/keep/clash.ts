@@ -19,7 +19,7 @@ export function takeTheirs(): void {
     lookAt(demos[0].plan);
     return;
   }
-  kept.keeper.knows(clash.id, clash.revision);
+  kept.keeper.knows(clash.id, clash.revision, clash.plan);
   if (clash.page) setBenchPage(clash.id, clash.page);
   here.getState().open(clash.plan, clash.id, 'taking over what the other window has');
 }

@@ -1,5 +1,6 @@
 /** The keeping of this page's plan: begun with the page, and what views ask of it. */
 import { problemText } from '../plan/problems.ts';
+import type { Plan } from '../plan/schema.ts';
 import { benchPages, setBenchPage } from './benchHere.ts';
 import { browserStore, tabStore } from './draft.ts';
 import { keepAsDraft } from './keepAsDraft.ts';
@@ -47,12 +48,15 @@ export function keptHere(): KeptHere | null {
   return kept;
 }
 
-/** Says to this tab and to the others that a plan of the shelf was changed, added or deleted. */
-export function tellChanged(id: string, revision: number | undefined): void {
+/**
+ * Says to this tab and to the others that a plan of the shelf was changed, added or deleted. `now` is the
+ * plan as it is there, where it is at hand.
+ */
+export function tellChanged(id: string, revision: number | undefined, now?: Plan): void {
   shelfChanged();
   if (!kept) return;
   const { history, plan } = here.getState();
-  kept.keeper.knows(id, revision);
+  kept.keeper.knows(id, revision, now);
   if (revision === undefined && history.id === id) kept.keeper.looksAt(id, plan);
   kept.talk.tell({ tab: kept.tab, id });
 }

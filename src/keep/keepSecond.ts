@@ -49,7 +49,7 @@ export async function openKeptAsSecond(id: string): Promise<string | null> {
   if (!record || !second) return 'This plan is no longer on the shelf.';
   const reading = checkPlan(record.plan, 'this plan');
   if (!reading.ok) return refusalOf(reading);
-  second.keeper.knows(id, record.revision);
+  second.keeper.knows(id, record.revision, reading.plan);
   second.studio.getState().open(reading.plan, id);
   return null;
 }

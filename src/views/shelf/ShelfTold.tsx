@@ -18,7 +18,8 @@ export function ShelfTold({ told, removed, onPutBack, onPutAway }: Props) {
     const { db } = keepState.getState();
     if (!db || !removed) return;
     await putBack(db, removed);
-    tellChanged(removed.record.id, removed.record.revision);
+    const { id, revision, plan } = removed.record;
+    tellChanged(id, revision, plan);
     onPutBack();
   };
   return (

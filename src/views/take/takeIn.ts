@@ -112,7 +112,7 @@ function askAbout(plan: Plan, twin: Card, rest = 0) {
 async function replace(db: ShelfDb, id: string, plan: Plan): Promise<void> {
   const revision = await replacePlan(db, id, plan);
   if (revision === undefined) return;
-  tellChanged(id, revision);
+  tellChanged(id, revision, plan);
   const { history, open } = presentStudio();
   if (history.id === id) open(plan, id, 'replacing it');
 }
