@@ -67,12 +67,13 @@ async function isArchive(file: File): Promise<boolean> {
   return (await file.slice(0, 4).text()) === 'PK\u0003\u0004';
 }
 
-function sum({ added, replaced, skipped, same }: TakenIn): string {
+function sum({ added, replaced, skipped, same, joined }: TakenIn): string {
   const parts = [
     `${added} ${added === 1 ? 'plan' : 'plans'} put on the shelf`,
     replaced > 0 && `${replaced} replaced`,
     skipped > 0 && `${skipped} left out`,
     same > 0 && `${same} there already`,
+    joined > 0 && `${joined} earlier versions or bench pages added to those that were there`,
   ];
   return `${parts.filter(Boolean).join(', ')}.`;
 }
