@@ -12,6 +12,7 @@ import { keepState, shelfChanged } from './shelf/keepState.ts';
 import { nameOf, openShelf } from './shelf/openShelf.ts';
 import { clearOldTabs } from './shelf/readWork.ts';
 import type { ShelfDb } from './shelf/records.ts';
+import { refusals } from './shelf/refusals.ts';
 import type { TabTalk } from './shelf/tabTalk.ts';
 import { tabTalk } from './shelf/tabTalk.ts';
 import { here } from './useStudio.ts';
@@ -61,11 +62,13 @@ export function tellChanged(id: string, revision: number | undefined, now?: Plan
   kept.talk.tell({ tab: kept.tab, id });
 }
 
-/** Takes note that the browser would not save, or (null) that it does again. */
-export function heardRefusal(error: unknown): void {
+const refused = refusals();
+
+/** Takes note that the browser would not save what `tab` has at hand, or (null) that it does again. */
+export function heardRefusal(tab: string, error: unknown): void {
   // a shelf that a newer page has closed stays closed
   if (!keepState.getState().db && kept) return;
-  keepState.setState({ notKept: error === null ? null : whyNot(error) });
+  keepState.setState({ notKept: refused.hear(tab, error === null ? null : whyNot(error)) });
 }
 
 function whyNot(error: unknown): NotKept {
@@ -90,7 +93,7 @@ async function begin(db: ShelfDb): Promise<KeptHere> {
       askToStay();
     },
     onClash: (clash) => keepState.setState({ clash }),
-    onRefused: heardRefusal,
+    onRefused: (error) => heardRefusal(tab, error),
   });
   const { id, plan } = here.getState().history;
   if (!work?.known.has(id) && !isUnsaved) own.looksAt(id, plan);
