@@ -6,6 +6,7 @@ import { presentStudio } from '../../keep/useStudio.ts';
 import { rowCount } from '../../plan/counts.ts';
 import { problemText } from '../../plan/problems.ts';
 import { ask } from '../ask/asking.ts';
+import { refusalText } from './orTell.ts';
 import { takeInOne } from './takeIn.ts';
 
 const onShelf = 'Your own plan stays as it is, on your shelf.';
@@ -30,6 +31,10 @@ export async function takeLink(fragment: string): Promise<void> {
       { value: 'leave', label: 'Leave it' },
     ],
   });
-  if (value === 'open') await takeInOne(plan);
+  if (value === 'open') {
+    await takeInOne(plan).catch((error: unknown) => {
+      presentStudio().showProblem(['This plan was not opened.', refusalText(error)].join('\n'));
+    });
+  }
   if (value === 'beside') compareWith(plan);
 }
