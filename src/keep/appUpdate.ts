@@ -15,6 +15,7 @@ const betweenLooks = 3_600_000;
 
 const here = createStore<{ readonly update: AppUpdate }>(() => ({ update: 'none' }));
 let workbox: Workbox | null = null;
+let registration: ServiceWorkerRegistration | undefined;
 let isTaking = false;
 
 /** Whether there is a newer app than the one on the page. */
@@ -24,7 +25,8 @@ export function useAppUpdate(): AppUpdate {
 
 /** Uses the newer app: the page is loaded anew, as soon as that is the one it will get. */
 export function takeUpdate(): void {
-  if (here.getState().update === 'ready' && workbox) {
+  // another window may have taken it, or the browser let it go: then nothing would come of asking
+  if (workbox && registration?.waiting) {
     isTaking = true;
     workbox.messageSkipWaiting();
   } else globalThis.location.reload();
@@ -62,7 +64,7 @@ async function register(): Promise<void> {
     const { Workbox: Worker } = await import('workbox-window');
     const asked = new Worker('./sw.js', { scope: './' });
     asked.addEventListener('waiting', () => here.setState({ update: 'ready' }));
-    await asked.register();
+    registration = await asked.register();
     workbox = asked;
     lookAgain(asked);
   } catch {

@@ -56,20 +56,27 @@ export function withNewRecord(page: BenchPage): BenchPage {
 /** The book that an older Girthline kept in the browser's plain storage; an empty one where there is none. */
 export function keptBook(store: DraftStore | null): BenchBook {
   try {
-    const kept: unknown = JSON.parse(store?.getItem(key) ?? '{}');
-    if (typeof kept !== 'object' || kept === null) return {};
-    const pages = Object.entries(kept).map(([plan, page]) => [plan, readPage(page)] as const);
+    const pages = entriesIn(store).map(([plan, page]) => [plan, readPage(page)] as const);
     return Object.fromEntries(pages.filter((entry): entry is [string, BenchPage] => !!entry[1]));
   } catch {
     return {};
   }
 }
 
-/** Forgets the book, once its pages are on the shelf. */
+/** Forgets the book, once its pages are on the shelf; what this version cannot read stays. */
 export function forgetBook(store: DraftStore | null): void {
   try {
-    store?.removeItem(key);
+    const unread = entriesIn(store).filter(([, page]) => !readPage(page));
+    if (unread.length > 0) store?.setItem(key, JSON.stringify(Object.fromEntries(unread)));
+    else store?.removeItem(key);
   } catch {}
+}
+
+/** The pages as they are kept. Throws for what is no book, and where the storage may not be used. */
+function entriesIn(store: DraftStore | null): readonly [string, unknown][] {
+  const kept: unknown = JSON.parse(store?.getItem(key) ?? '{}');
+  if (typeof kept !== 'object' || kept === null) throw new Error('no book');
+  return Object.entries(kept);
 }
 
 /** A page from what was kept, whatever was kept; undefined if it is none. */

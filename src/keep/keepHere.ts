@@ -1,5 +1,6 @@
 /** The keeping of this page's plan: begun with the page, and what views ask of it. */
 import { problemText } from '../plan/problems.ts';
+import type { Plan } from '../plan/schema.ts';
 import { benchPages, setBenchPage } from './benchHere.ts';
 import { browserStore, tabStore } from './draft.ts';
 import { keepAsDraft } from './keepAsDraft.ts';
@@ -11,6 +12,7 @@ import { keepState, shelfChanged } from './shelf/keepState.ts';
 import { nameOf, openShelf } from './shelf/openShelf.ts';
 import { clearOldTabs } from './shelf/readWork.ts';
 import type { ShelfDb } from './shelf/records.ts';
+import { refusals } from './shelf/refusals.ts';
 import type { TabTalk } from './shelf/tabTalk.ts';
 import { tabTalk } from './shelf/tabTalk.ts';
 import { here } from './useStudio.ts';
@@ -47,21 +49,26 @@ export function keptHere(): KeptHere | null {
   return kept;
 }
 
-/** Says to this tab and to the others that a plan of the shelf was changed, added or deleted. */
-export function tellChanged(id: string, revision: number | undefined): void {
+/**
+ * Says to this tab and to the others that a plan of the shelf was changed, added or deleted. `now` is the
+ * plan as it is there, where it is at hand.
+ */
+export function tellChanged(id: string, revision: number | undefined, now?: Plan): void {
   shelfChanged();
   if (!kept) return;
   const { history, plan } = here.getState();
-  kept.keeper.knows(id, revision);
+  kept.keeper.knows(id, revision, now);
   if (revision === undefined && history.id === id) kept.keeper.looksAt(id, plan);
   kept.talk.tell({ tab: kept.tab, id });
 }
 
-/** Takes note that the browser would not save, or (null) that it does again. */
-export function heardRefusal(error: unknown): void {
+const refused = refusals();
+
+/** Takes note that the browser would not save what `tab` has at hand, or (null) that it does again. */
+export function heardRefusal(tab: string, error: unknown): void {
   // a shelf that a newer page has closed stays closed
   if (!keepState.getState().db && kept) return;
-  keepState.setState({ notKept: error === null ? null : whyNot(error) });
+  keepState.setState({ notKept: refused.hear(tab, error === null ? null : whyNot(error)) });
 }
 
 function whyNot(error: unknown): NotKept {
@@ -86,7 +93,7 @@ async function begin(db: ShelfDb): Promise<KeptHere> {
       askToStay();
     },
     onClash: (clash) => keepState.setState({ clash }),
-    onRefused: heardRefusal,
+    onRefused: (error) => heardRefusal(tab, error),
   });
   const { id, plan } = here.getState().history;
   if (!work?.known.has(id) && !isUnsaved) own.looksAt(id, plan);

@@ -10,6 +10,7 @@ import type { Keeper } from './shelf/keeper.ts';
 import { keeper } from './shelf/keeper.ts';
 import { keepState, shelfChanged } from './shelf/keepState.ts';
 import { secondOf } from './shelf/readWork.ts';
+import { namesOn } from './shelf/shelfPlans.ts';
 import type { Studio } from './studio.ts';
 import { here } from './useStudio.ts';
 
@@ -29,13 +30,17 @@ export function keepSecond(studio: StoreApi<Studio>): void {
       talk.tell({ tab, id });
       if (id === here.getState().history.id) void ofFirst.check();
     },
-    onClash(theirs) {
+    async onClash(theirs) {
       if (theirs === undefined) return;
-      const { plan, open, showProblem } = studio.getState();
-      open({ ...plan, name: nameOfCopy(plan.name, []) }, newId(), 'keeping it as a copy');
+      const clashing = studio.getState().history.id;
+      const names = await namesOn(db);
+      const { plan, history, open, showProblem } = studio.getState();
+      // another one may have been opened meanwhile
+      if (history.id !== clashing) return;
+      open({ ...plan, name: nameOfCopy(plan.name, names) }, newId(), 'keeping it as a copy');
       showProblem('This plan was changed in another window too, so it goes on as a copy.');
     },
-    onRefused: heardRefusal,
+    onRefused: (error) => heardRefusal(tab, error),
   });
   const { plan, history } = studio.getState();
   own.looksAt(history.id, plan);
@@ -49,7 +54,7 @@ export async function openKeptAsSecond(id: string): Promise<string | null> {
   if (!record || !second) return 'This plan is no longer on the shelf.';
   const reading = checkPlan(record.plan, 'this plan');
   if (!reading.ok) return refusalOf(reading);
-  second.keeper.knows(id, record.revision);
+  second.keeper.knows(id, record.revision, reading.plan);
   second.studio.getState().open(reading.plan, id);
   return null;
 }

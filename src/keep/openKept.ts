@@ -24,7 +24,7 @@ export async function openKept(id: string): Promise<string | null> {
   const reading = checkPlan(record.plan, 'this plan');
   if (!reading.ok) return refusalOf(reading);
   const page = await pageOfPlan(db, id, reading.plan.name);
-  kept.keeper.knows(id, record.revision);
+  kept.keeper.knows(id, record.revision, reading.plan);
   if (page) setBenchPage(id, page);
   here.getState().open(reading.plan, id);
   return null;

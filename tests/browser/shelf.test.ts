@@ -3,6 +3,7 @@ import { AxeBuilder } from '@axe-core/playwright';
 import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
 import { girthOf, girthPoint, openedDesk, patience, press, rested } from './desk.ts';
+import { dropped } from './dropped.ts';
 import { storedShelf } from './shelfStore.ts';
 
 const desk = openedDesk({ width: 1280, height: 900, webgl: false });
@@ -284,19 +285,4 @@ async function key(page: Page, role: 'button' | 'link', name: string): Promise<v
 async function onShelf(page: Page): Promise<string[]> {
   const names = await page.locator('.shelf-card[data-present] .shelf-name').allTextContents();
   return names.sort();
-}
-
-/** Drops a file on the page. */
-async function dropped(page: Page, name: string, bytes: Buffer): Promise<void> {
-  const transfer = await page.evaluateHandle(
-    ([name, content]) => {
-      const data = Uint8Array.from(atob(content), (letter) => letter.charCodeAt(0));
-      const transfer = new DataTransfer();
-      transfer.items.add(new File([data], name));
-      return transfer;
-    },
-    [name, bytes.toString('base64')] as const,
-  );
-  await page.dispatchEvent('body', 'dragover', { dataTransfer: transfer });
-  await page.dispatchEvent('body', 'drop', { dataTransfer: transfer });
 }

@@ -83,6 +83,17 @@ test('a file that is no archive, or half of one, is refused and is no error', as
   }
 });
 
+test('of an archive with too many files the rest is left out, and that is told', () => {
+  const many = Array.from({ length: 50_001 }, (_, at) => [`${at}/bench.json`, new Uint8Array(0)]);
+  const files = { 'first.json': strToU8(writePlan(trug)), ...Object.fromEntries(many) };
+  const { plans, problems } = readArchive(zipSync(files, { level: 0 }), 'many.zip');
+  expect(plans).toHaveLength(1);
+  expect(problems.map(problemText)).toEqual([
+    'many.zip: the whole document: found more files, ' +
+      'allowed is at most 50000 files; the rest is left out',
+  ]);
+});
+
 test('a file in an archive that is longer than any plan is not unpacked', async () => {
   const bytes = zipSync({ 'big.json': new Uint8Array(5_000_000) });
   const { plans, problems } = readArchive(bytes, 'big.zip');

@@ -64,5 +64,5 @@ function carriedOnly(carried: CarriedOver | null): FoundWork | null {
 
 function found({ id, revision, page }: CarriedOver, history: History) {
   const known = new Map(revision === undefined ? [] : [[id, revision] as const]);
-  return { history, known, pages: page ? { [id]: page } : {} };
+  return { history, known, plans: new Map(), pages: page ? { [id]: page } : {} };
 }

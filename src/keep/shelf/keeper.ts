@@ -12,6 +12,7 @@ import { sameShape } from '../sameShape.ts';
 import type { Studio } from '../studio.ts';
 import type { JournalStore } from './journal.ts';
 import { clearJournal, longestTail, writeJournal } from './journal.ts';
+import { knownPlans } from './knownPlans.ts';
 import type { ShelfDb } from './records.ts';
 import type { TheirPlan, Work } from './saveWork.ts';
 import { saveWork } from './saveWork.ts';
@@ -31,6 +32,8 @@ export interface KeeperOptions {
     readonly written: StateRow | null;
     readonly count: number;
     readonly known: ReadonlyMap<string, number>;
+    /** The plans that have these revisions. */
+    readonly plans?: ReadonlyMap<string, Plan>;
   };
   readonly onSaved: (id: string) => void;
   /** Another tab has changed the plan at hand, or deleted it (null); undefined when that is settled. */
@@ -42,8 +45,11 @@ export interface KeeperOptions {
 export interface Keeper {
   /** Something of the plan at hand has changed beside the studio, as its page of the bench. */
   changed(): void;
-  /** `id` is on the shelf as `revision`; undefined if it is there no longer. */
-  knows(id: string, revision: number | undefined): void;
+  /**
+   * `id` is on the shelf as `revision`, which is `plan`; undefined if it is there no longer. Where the plan
+   * is not told, undoing back to it asks if the shelf has it otherwise.
+   */
+  knows(id: string, revision: number | undefined, plan?: Plan): void;
   /** `plan` is only looked at: it goes on the shelf once it is changed. */
   looksAt(id: string, plan: Plan): void;
   /** Saves what is not yet saved. */
@@ -67,7 +73,7 @@ const restAfterRefusal = 5000;
 /** A keeper of `studio`; it begins at once. */
 export function keeper(options: KeeperOptions): Keeper {
   const { db, tab, studio, journal, pageOf, found } = options;
-  const known = new Map(found?.known);
+  const known = knownPlans(found?.known, found?.plans);
   const lookedAt = new Map<string, { readonly plan: Plan; readonly page: BenchPage | undefined }>();
   let count = found?.count ?? 0;
   let written = found?.written ?? null;
@@ -100,7 +106,7 @@ export function keeper(options: KeeperOptions): Keeper {
     const label = history.past.at(-1)?.label ?? 'a change';
     const whole = tailOf(stateRow(history), written);
     const tail = whole.states.length > longestTail ? null : whole;
-    const base = { known: known.get(id) ?? null, page: page ?? null, count, tail };
+    const base = { known: known.revisionOf(id) ?? null, page: page ?? null, count, tail };
     writeJournal(journal, tab, { id, plan, label, ...base });
   };
   const saveLeft = async () => {
@@ -111,13 +117,13 @@ export function keeper(options: KeeperOptions): Keeper {
       const isWorkedOn = seen?.plan !== plan || seen.page !== page;
       const result = await saveWork(db, {
         ...{ tab, id, plan, row, written, page, isWorkedOn },
-        ...{ known: known.get(id), thumbnail: null, now: Date.now(), count: savedCount },
+        ...{ known: known.revisionOf(id), thumbnail: null, now: Date.now(), count: savedCount },
       });
       written = row;
       left.delete(id);
       // a clash is not asked about for a plan that is no longer at hand: it can be undone to, and is then
       if (result.kind === 'clash' || result.revision === undefined) continue;
-      const isNews = result.revision !== known.get(id);
+      const isNews = result.revision !== known.revisionOf(id);
       known.set(id, result.revision);
       if (isNews) options.onSaved(id);
     }
@@ -132,7 +138,7 @@ export function keeper(options: KeeperOptions): Keeper {
     const picture = isWorkedOn ? pictureNow() : null;
     const work: Work = {
       ...{ tab, id, plan, row, written, page, isWorkedOn, count: counted },
-      ...{ known: known.get(id), thumbnail: picture, now: Date.now() },
+      ...{ known: known.revisionOf(id), thumbnail: picture, now: Date.now() },
     };
     const result = await saveWork(db, work);
     written = row;
@@ -147,7 +153,7 @@ export function keeper(options: KeeperOptions): Keeper {
       if (studio.getState().history.id === id) options.onClash(result.theirs);
       return;
     }
-    const isNews = result.revision !== known.get(id);
+    const isNews = result.revision !== known.revisionOf(id);
     if (result.revision !== undefined) known.set(id, result.revision);
     options.onClash(undefined);
     if (isNews) options.onSaved(id);
@@ -191,8 +197,9 @@ export function keeper(options: KeeperOptions): Keeper {
     if (saveTimer !== undefined || saving) await save();
   };
   const stop = studio.subscribe((now, before) => {
-    if (now.history.id !== before.history.id && count !== savedCount) {
-      left.set(before.history.id, before.history.plan);
+    if (now.history.id !== before.history.id) {
+      if (count !== savedCount) left.set(before.history.id, before.history.plan);
+      known.came(before.history, now.history);
     }
     if (now.history !== before.history) changed();
     else if (now.settling !== before.settling && now.settling?.polished) schedule();
@@ -206,14 +213,14 @@ export function keeper(options: KeeperOptions): Keeper {
       if (count !== savedCount) jot();
       void flush();
     },
-    knows(id, revision) {
+    knows(id, revision, plan) {
       lookedAt.delete(id);
       left.delete(id);
-      if (revision === undefined) known.delete(id);
-      else known.set(id, revision);
+      known.forget(id);
+      if (revision !== undefined) known.set(id, revision, plan);
     },
     looksAt(id, plan) {
-      known.delete(id);
+      known.forget(id);
       lookedAt.set(id, { plan, page: pageOf(id) });
     },
     stop() {

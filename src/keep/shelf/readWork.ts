@@ -19,6 +19,8 @@ export interface FoundWork {
   readonly count: number;
   /** Revisions of the plans of the history that are on the shelf. */
   readonly known: ReadonlyMap<string, number>;
+  /** The plans that have these revisions. */
+  readonly plans: ReadonlyMap<string, Plan>;
   /** Pages of the bench by the plan's id. */
   readonly pages: Readonly<Record<string, BenchPage>>;
 }
@@ -52,6 +54,7 @@ export async function readWork(
 
 async function companions(db: ShelfDb, history: History) {
   const known = new Map<string, number>();
+  const plans = new Map<string, Plan>();
   const pages: Record<string, BenchPage> = {};
   const ids = new Set([history, ...history.past, ...history.future].map(({ id }) => id));
   for (const id of ids) {
@@ -59,11 +62,12 @@ async function companions(db: ShelfDb, history: History) {
     // one that another tab has changed since is not known: undoing back to it asks
     if (record && leftAs(history, id).some((plan) => isSame(plan, record.plan))) {
       known.set(id, record.revision);
+      plans.set(id, record.plan);
     }
     const page = await pageOfPlan(db, id, id === history.id ? history.plan.name : undefined);
     if (page) pages[id] = page;
   }
-  return { known, pages };
+  return { known, plans, pages };
 }
 
 /** A plan of the history as it was when another one took its place: nearest before now, and after. */

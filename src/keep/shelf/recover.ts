@@ -12,7 +12,7 @@ import { isSame } from './isSame.ts';
 import type { JournalEntry, JournalStore } from './journal.ts';
 import { clearJournal, readJournal, tabsInJournal } from './journal.ts';
 import type { FoundWork } from './readWork.ts';
-import type { PlanRecord, ShelfDb } from './records.ts';
+import type { Card, PlanRecord, ShelfDb } from './records.ts';
 import { historyOf, withTail } from './states.ts';
 import { isGone } from './tabLock.ts';
 
@@ -27,7 +27,7 @@ export async function withJournal(
   const record = await db.get('plans', entry.id);
   const isMine = isOf(tab, entry, record);
   const id = isMine ? entry.id : newId();
-  const plan = isMine ? entry.plan : asCopy(entry.plan);
+  const plan = isMine ? entry.plan : asCopy(entry.plan, await db.getAll('cards'));
   const { page, label, count } = entry;
   const before = found?.history;
   const next = () => {
@@ -44,6 +44,7 @@ export async function withJournal(
     written: found?.written ?? null,
     count,
     known,
+    plans: found?.plans ?? new Map(),
     pages: { ...found?.pages, ...(page && { [id]: page }) },
   };
 }
@@ -78,14 +79,15 @@ async function recover(db: ShelfDb, tab: string, entry: JournalEntry): Promise<v
     if (!record && demos.some(({ plan }) => isSame(plan, entry.plan))) return;
     const isMine = isOf(tab, entry, record);
     const id = isMine ? entry.id : newId();
-    const plan = isMine ? entry.plan : asCopy(entry.plan);
+    const cards = change.objectStore('cards');
+    const plan = isMine ? entry.plan : asCopy(entry.plan, await cards.getAll());
     const revision = (isMine && record ? record.revision : 0) + 1;
-    const card = await change.objectStore('cards').get(id);
+    const card = await cards.get(id);
     await plans.put({ id, plan, revision, by: tab });
     const fresh = cardOf(id, plan, Date.now());
     const { made, versioned } = card ?? fresh;
     const thumbnail = sketch(plan);
-    await change.objectStore('cards').put({ ...fresh, made, versioned, thumbnail, revision });
+    await cards.put({ ...fresh, made, versioned, thumbnail, revision });
     if (entry.page) await change.objectStore('bench').put({ of: id, page: entry.page });
   });
 }
@@ -96,6 +98,12 @@ function isOf(tab: string, { known }: JournalEntry, record: PlanRecord | undefin
   return record.by === tab || record.revision === known;
 }
 
-function asCopy(plan: Plan): Plan {
-  return { ...plan, name: nameOfCopy(plan.name, []) };
+function asCopy(plan: Plan, cards: readonly Card[]): Plan {
+  return {
+    ...plan,
+    name: nameOfCopy(
+      plan.name,
+      cards.map(({ name }) => name),
+    ),
+  };
 }

@@ -17,6 +17,12 @@ export async function cardsOf(db: ShelfDb): Promise<readonly Card[]> {
   return cards.toSorted((one, other) => other.updated - one.updated);
 }
 
+/** The names that plans of the shelf have; none where it cannot be read, as a name is not worth failing for. */
+export async function namesOn(db: ShelfDb): Promise<readonly string[]> {
+  const cards = await db.getAll('cards').catch(() => []);
+  return cards.map(({ name }) => name);
+}
+
 /** A plan that is new to the shelf, with what came with it. */
 export interface NewPlan {
   readonly plan: Plan;
@@ -148,11 +154,15 @@ export async function wholeShelf(db: ShelfDb): Promise<readonly WholePlan[]> {
   const whole: WholePlan[] = [];
   for (const { id } of await cardsOf(db)) {
     const record = await db.get('plans', id);
-    if (!record || !checkPlan(record.plan, '').ok) continue;
+    const reading = checkPlan(record?.plan, '');
+    if (!reading.ok) continue;
     const versions = await db.getAllFromIndex('versions', 'of', id);
-    const readable = versions.filter(({ plan }) => checkPlan(plan, '').ok);
+    const readable = versions.flatMap((version) => {
+      const read = checkPlan(version.plan, '');
+      return read.ok ? [{ ...version, plan: read.plan }] : [];
+    });
     const bench = (await db.get('bench', id))?.page;
-    whole.push({ plan: record.plan, versions: readable, bench });
+    whole.push({ plan: reading.plan, versions: readable, bench });
   }
   return whole;
 }

@@ -30,9 +30,9 @@ async function taken(left: () => Promise<string | undefined>): Promise<string> {
   return fresh;
 }
 
-/** Whether a tab of this name is gone; where the browser cannot tell, it is taken to be. */
+/** Whether a tab of this name is gone; where the browser cannot tell, it is taken to be open. */
 export async function isGone(tab: string): Promise<boolean> {
-  if (!hasLocks()) return true;
+  if (!hasLocks()) return false;
   return navigator.locks.request(lockOf(tab), { ifAvailable: true }, (lock) => lock !== null);
 }
 

@@ -1,4 +1,5 @@
 /** What came with a plan from an archive, joined to what the shelf has of that plan. */
+import { sketch } from '../../mesh/sketch.ts';
 import type { BenchPage } from '../benchBook.ts';
 import { changeWhole } from './changeWhole.ts';
 import { isSame } from './isSame.ts';
@@ -20,16 +21,15 @@ export function takeAlong(
   { versions, page }: Belongings,
 ): Promise<number> {
   return changeWhole(db, async (change) => {
-    const card = await change.objectStore('cards').get(id);
-    if (!card) return 0;
+    if (!(await change.objectStore('cards').getKey(id))) return 0;
     const there = await change.objectStore('versions').index('of').getAll(id);
     const isThere = (one: Belongings['versions'][number]) =>
       there.some(({ made, plan }) => made === one.made && isSame(plan, one.plan));
-    let added = 0;
     for (const version of versions.filter((one) => !isThere(one))) {
-      await putVersion(change, { of: id, ...version }, card);
-      added += 1;
+      await putVersion(change, { of: id, ...version }, { thumbnail: sketch(version.plan) });
     }
+    // of those without a name some may have been too many
+    let added = (await change.objectStore('versions').index('of').count(id)) - there.length;
     const bench = change.objectStore('bench');
     if (page && !(await bench.get(id))) {
       await bench.put({ of: id, page });

@@ -3,7 +3,7 @@ import type { Plan } from '../../plan/schema.ts';
 import { changeWhole } from './changeWhole.ts';
 import type { Card, Change, ShelfDb, VersionRecord } from './records.ts';
 
-/** Of those without a name the oldest goes for each new one. */
+/** Of those without a name the oldest goes for each one more. */
 const mostUnnamed = 60;
 
 type NewVersion = Omit<VersionRecord, 'number' | 'thumbnail'>;
@@ -18,14 +18,19 @@ export async function putVersion(
   // the database gives the number
   await versions.add({ ...version, thumbnail } as VersionRecord);
   const all = await versions.index('of').getAll(version.of);
-  const unnamed = all.filter(({ name }) => name === null);
+  // one that comes out of an archive may be older than those that are there
+  const unnamed = all.filter(({ name }) => name === null).sort(byAge);
   for (const { number } of unnamed.slice(0, -mostUnnamed)) await versions.delete(number);
 }
 
 /** The versions of a plan, the newest first. */
 export async function versionsOf(db: ShelfDb, id: string): Promise<readonly VersionRecord[]> {
   const all = await db.getAllFromIndex('versions', 'of', id);
-  return all.toSorted((one, other) => other.made - one.made || other.number - one.number);
+  return all.sort(byAge).reverse();
+}
+
+function byAge(one: VersionRecord, other: VersionRecord): number {
+  return one.made - other.made || one.number - other.number;
 }
 
 /** Puts by the plan as it is on the shelf, under a name or none; false if it is not there. */

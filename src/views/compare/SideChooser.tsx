@@ -6,6 +6,7 @@ import { keepState } from '../../keep/shelf/keepState.ts';
 import type { Card } from '../../keep/shelf/records.ts';
 import { cardsOf } from '../../keep/shelf/shelfPlans.ts';
 import { demos } from '../../plan/demo/demos.ts';
+import { refusalText } from '../take/orTell.ts';
 import { openBeside } from './openBeside.ts';
 
 /** So many plans of the shelf are offered, the latest changed first. */
@@ -38,7 +39,7 @@ export function SideChooser({ side }: { readonly side: Side }) {
     if (kind === 'f') input.current?.click();
     const demo = demos.find(({ id }) => kind === 'd' && id === which);
     if (demo) putInPlace(side, demo.plan);
-    const problem = kind === 'k' ? await putKeptInPlace(side, which) : null;
+    const problem = kind === 'k' ? await putKeptInPlace(side, which).catch(refusalText) : null;
     if (problem) presentSide(side).showProblem(problem);
   };
   return (

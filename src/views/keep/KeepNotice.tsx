@@ -53,7 +53,7 @@ function ClashNotice({ isDeleted }: { readonly isDeleted: boolean }) {
       <p>
         {isDeleted
           ? 'This plan was deleted in another window. What you have here is not on the shelf.'
-          : 'This plan was changed in another window too. Nothing is lost: choose which of the two goes on here.'}
+          : 'This plan was changed in another window too, or on the shelf. Nothing is lost: choose which of the two goes on here.'}
       </p>
       <p className="keep-acts">
         <button type="button" className="main-button" onClick={keepMine}>

@@ -3,6 +3,7 @@ import { keptHere } from '../../keep/keepHere.ts';
 import { shelfChanged } from '../../keep/shelf/keepState.ts';
 import type { ShelfDb } from '../../keep/shelf/records.ts';
 import { putBy } from '../../keep/shelf/versions.ts';
+import { orTell } from '../take/orTell.ts';
 
 interface Props {
   readonly db: ShelfDb;
@@ -14,10 +15,14 @@ export function NameVersion({ db, id }: Props) {
   const [name, setName] = useState('');
   const keep = async () => {
     if (!name.trim()) return;
-    await keptHere()?.keeper.flush();
-    await putBy(db, id, name.trim());
-    setName('');
-    shelfChanged();
+    const isKept = await orTell('The version was not kept.', async () => {
+      await keptHere()?.keeper.flush();
+      await putBy(db, id, name.trim());
+      setName('');
+      shelfChanged();
+    });
+    // the dialog makes way for what the shelf says
+    if (!isKept) globalThis.location.hash = '#shelf';
   };
   return (
     <form

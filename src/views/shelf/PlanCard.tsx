@@ -4,6 +4,7 @@ import { openKept } from '../../keep/openKept.ts';
 import type { Card, Removed, ShelfDb } from '../../keep/shelf/records.ts';
 import { copyPlan, removePlan, renamePlan } from '../../keep/shelf/shelfPlans.ts';
 import { presentStudio } from '../../keep/useStudio.ts';
+import { orTell } from '../take/orTell.ts';
 import { tellOnShelf } from '../take/told.ts';
 import { agoText } from './agoText.ts';
 import { RenameField } from './RenameField.tsx';
@@ -22,28 +23,35 @@ export function PlanCard({ db, card, isPresent, onRemoved }: Props) {
   const { id, name, updated, thumbnail } = card;
   const [isNaming, setNaming] = useState(false);
   const rename = useRef<HTMLButtonElement>(null);
-  const open = async () => {
-    const problem = await openKept(id);
-    if (problem) tellOnShelf({ done: `“${name}” was not opened.`, problems: problem.split('\n') });
-    else globalThis.location.hash = '#plan';
-  };
-  const copy = async () => {
-    const made = await copyPlan(db, id);
-    if (made) tellChanged(made, 1);
-  };
-  const remove = async () => {
-    const removed = await removePlan(db, id);
-    if (!removed) return;
-    tellChanged(id, undefined);
-    onRemoved(removed);
-  };
+  const open = () =>
+    orTell(`“${name}” was not opened.`, async () => {
+      const problem = await openKept(id);
+      if (!problem) globalThis.location.hash = '#plan';
+      else tellOnShelf({ done: `“${name}” was not opened.`, problems: problem.split('\n') });
+    });
+  const copy = () =>
+    orTell(`“${name}” was not copied.`, async () => {
+      const made = await copyPlan(db, id);
+      if (made) tellChanged(made, 1);
+    });
+  const remove = () =>
+    orTell(`“${name}” was not deleted.`, async () => {
+      const removed = await removePlan(db, id);
+      if (!removed) return;
+      tellChanged(id, undefined);
+      onRemoved(removed);
+    });
   const take = async (typed: string) => {
     setNaming(false);
     setTimeout(() => rename.current?.focus());
     if (!typed || typed === name) return;
     const { plan, change } = presentStudio();
     if (isPresent) change({ ...plan, name: typed }, `naming it ${typed}`);
-    else tellChanged(id, await renamePlan(db, id, typed));
+    else {
+      await orTell(`“${name}” was not renamed.`, async () =>
+        tellChanged(id, await renamePlan(db, id, typed)),
+      );
+    }
   };
   return (
     <li className="shelf-card" data-present={isPresent}>

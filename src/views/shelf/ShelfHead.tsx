@@ -1,6 +1,7 @@
 import { useState } from 'react';
 import type { Card } from '../../keep/shelf/records.ts';
 import { FilePick } from '../FilePick.tsx';
+import { orTell } from '../take/orTell.ts';
 import { saveShelf } from './saveShelf.ts';
 
 interface Props {
@@ -17,7 +18,8 @@ export function ShelfHead({ cards, sought, onSeek, onFiles, canKeep }: Props) {
   const [isBusy, setBusy] = useState(false);
   const save = async () => {
     setBusy(true);
-    await saveShelf().finally(() => setBusy(false));
+    await orTell('The shelf was not saved into a file.', saveShelf);
+    setBusy(false);
   };
   return (
     <header className="head shelf-head">

@@ -3,6 +3,7 @@ import { useKeepState } from '../../keep/shelf/keepState.ts';
 import type { Card, Removed } from '../../keep/shelf/records.ts';
 import { useHash } from '../bench/useHash.ts';
 import { FileDrop } from '../FileDrop.tsx';
+import { orTell } from '../take/orTell.ts';
 import { takeFiles } from '../take/takeFiles.ts';
 import { tellOnShelf, useTold } from '../take/told.ts';
 import { DemoShelf } from './DemoShelf.tsx';
@@ -24,7 +25,8 @@ export function ShelfPage() {
   const [removed, setRemoved] = useState<Removed | null>(null);
   // the address names the plan whose earlier versions are shown
   const shown = useHash().replace(/^#shelf=?/, '');
-  const take = async (files: readonly File[]) => tellOnShelf(await takeFiles(files));
+  const take = (files: readonly File[]) =>
+    orTell('Not all of this came on the shelf.', async () => tellOnShelf(await takeFiles(files)));
   return (
     <div className="shelf-page">
       <ShelfHead

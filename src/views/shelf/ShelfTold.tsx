@@ -2,6 +2,7 @@ import { tellChanged } from '../../keep/keepHere.ts';
 import { keepState } from '../../keep/shelf/keepState.ts';
 import type { Removed } from '../../keep/shelf/records.ts';
 import { putBack } from '../../keep/shelf/shelfPlans.ts';
+import { orTell } from '../take/orTell.ts';
 import type { Told } from '../take/told.ts';
 
 interface Props {
@@ -17,9 +18,12 @@ export function ShelfTold({ told, removed, onPutBack, onPutAway }: Props) {
   const undo = async () => {
     const { db } = keepState.getState();
     if (!db || !removed) return;
-    await putBack(db, removed);
-    tellChanged(removed.record.id, removed.record.revision);
-    onPutBack();
+    await orTell(`“${removed.card.name}” was not put back.`, async () => {
+      await putBack(db, removed);
+      const { id, revision, plan } = removed.record;
+      tellChanged(id, revision, plan);
+      onPutBack();
+    });
   };
   return (
     <div className="shelf-told" role="status">

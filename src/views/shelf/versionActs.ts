@@ -8,34 +8,39 @@ import { broughtBack, putBy, renameVersion } from '../../keep/shelf/versions.ts'
 import { presentStudio } from '../../keep/useStudio.ts';
 import { problemText } from '../../plan/problems.ts';
 import { checkPlan } from '../../plan/read.ts';
-import { tellOnShelf } from '../take/told.ts';
+import type { Plan } from '../../plan/schema.ts';
+import { orTell, Refused } from '../take/orTell.ts';
 
 /** Makes a version the plan again. The plan as it was is put by as a version, and undo brings it back. */
 export async function bringBack(db: ShelfDb, version: VersionRecord): Promise<void> {
-  if (!isReadable(version)) return;
-  await keptHere()?.keeper.flush();
-  await putBy(db, version.of, null);
-  const problem = await openKept(version.of);
-  if (problem) return;
-  const { plan, open } = presentStudio();
-  open(broughtBack(version.plan, plan), version.of, `bringing back ${calledIn(version)}`);
-  globalThis.location.hash = '#plan';
+  await orTellBehind('It was not brought back.', async () => {
+    const kept = planIn(version);
+    await keptHere()?.keeper.flush();
+    await putBy(db, version.of, null);
+    await openPlanOf(version);
+    const { plan, open } = presentStudio();
+    open(broughtBack(kept, plan), version.of, `bringing back ${calledIn(version)}`);
+    globalThis.location.hash = '#plan';
+  });
 }
 
 /** Opens the plan, and the version beside it. */
 export async function laidBeside(version: VersionRecord): Promise<void> {
-  if (!isReadable(version)) return;
-  const problem = await openKept(version.of);
-  if (problem) return;
-  const name = `${version.plan.name.slice(0, 80)}, ${calledIn(version)}`.slice(0, 120);
-  compareWith({ ...version.plan, name });
-  globalThis.location.hash = '#plan';
+  await orTellBehind('It was not opened.', async () => {
+    const kept = planIn(version);
+    await openPlanOf(version);
+    const name = `${kept.name.slice(0, 80)}, ${calledIn(version)}`.slice(0, 120);
+    compareWith({ ...kept, name });
+    globalThis.location.hash = '#plan';
+  });
 }
 
 /** Gives a version that was put by automatically a name, so that it stays for good. */
 export async function namedAnew(db: ShelfDb, version: VersionRecord): Promise<void> {
-  await renameVersion(db, version.number, `as of ${dayOf(version)}`);
-  shelfChanged();
+  await orTellBehind('It was not named.', async () => {
+    await renameVersion(db, version.number, `as of ${dayOf(version)}`);
+    shelfChanged();
+  });
 }
 
 function calledIn(version: VersionRecord): string {
@@ -46,10 +51,20 @@ function dayOf({ made }: VersionRecord): string {
   return new Date(made).toLocaleString([], { dateStyle: 'medium', timeStyle: 'short' });
 }
 
-function isReadable(version: VersionRecord): boolean {
+/** As `orTell`; the dialog of versions makes way for what the shelf says. */
+async function orTellBehind(failed: string, act: () => Promise<void>): Promise<void> {
+  if (!(await orTell(failed, act))) globalThis.location.hash = '#shelf';
+}
+
+/** The plan of a version. Throws `Refused` where this version of Girthline cannot read it. */
+function planIn(version: VersionRecord): Plan {
   const reading = checkPlan(version.plan, 'this version');
-  if (!reading.ok) {
-    tellOnShelf({ done: 'It was not opened.', problems: reading.problems.map(problemText) });
-  }
-  return reading.ok;
+  if (!reading.ok) throw new Refused(reading.problems.map(problemText));
+  return reading.plan;
+}
+
+/** Opens the plan that a version is of. Throws `Refused` where it cannot be opened. */
+async function openPlanOf(version: VersionRecord): Promise<void> {
+  const problem = await openKept(version.of);
+  if (problem) throw new Refused(problem.split('\n'));
 }

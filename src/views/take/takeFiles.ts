@@ -5,6 +5,7 @@ import { presentStudio } from '../../keep/useStudio.ts';
 import type { Problem } from '../../plan/problems.ts';
 import { problemText } from '../../plan/problems.ts';
 import { longestText, readPlan } from '../../plan/read.ts';
+import { refusalText } from './orTell.ts';
 import type { Incoming, TakenIn } from './takeIn.ts';
 import { takeInAll, takeInOne } from './takeIn.ts';
 import type { Told } from './told.ts';
@@ -12,19 +13,30 @@ import { tellOnShelf } from './told.ts';
 
 const largestArchive = 200_000_000;
 
-/** Takes files in. One plan is opened; of several, and of an archive, all go on the shelf. */
+/**
+ * Takes files in. One plan is opened; of several, and of an archive, all go on the shelf. Rejects where
+ * the shelf refuses.
+ */
 export async function takeFiles(files: readonly File[]): Promise<Told> {
-  const [only] = files;
   const { db } = keepState.getState();
   const problems: Problem[] = [];
   const incoming: Incoming[] = [];
+  let hasArchive = false;
   for (const file of files) {
-    if (await isArchive(file)) incoming.push(...(await readArchiveFile(file, problems)));
-    else incoming.push(...(await readPlanFile(file, problems)));
+    try {
+      const isWhole = await isArchive(file);
+      hasArchive ||= isWhole;
+      const read = isWhole ? readArchiveFile : readPlanFile;
+      incoming.push(...(await read(file, problems)));
+    } catch {
+      // moved or deleted since it was chosen
+      const found = 'nothing that the browser could read';
+      problems.push({ file: file.name, path: '', found, allowed: 'a file that is still there' });
+    }
   }
   const told = problems.map(problemText);
   const [first] = incoming;
-  if (first && files.length === 1 && only && !(await isArchive(only))) {
+  if (first && files.length === 1 && !hasArchive) {
     await takeInOne(first.plan);
     return { done: '', problems: told };
   }
@@ -67,12 +79,13 @@ async function isArchive(file: File): Promise<boolean> {
   return (await file.slice(0, 4).text()) === 'PK\u0003\u0004';
 }
 
-function sum({ added, replaced, skipped, same }: TakenIn): string {
+function sum({ added, replaced, skipped, same, joined }: TakenIn): string {
   const parts = [
     `${added} ${added === 1 ? 'plan' : 'plans'} put on the shelf`,
     replaced > 0 && `${replaced} replaced`,
     skipped > 0 && `${skipped} left out`,
     same > 0 && `${same} there already`,
+    joined > 0 && `${joined} earlier versions or bench pages added to those that were there`,
   ];
   return `${parts.filter(Boolean).join(', ')}.`;
 }
@@ -89,7 +102,7 @@ export async function takeFilesHere(files: readonly File[]): Promise<void> {
     }
     const first = 'This file was not opened; your plan is as it was.';
     if (told.problems.length > 0) showProblem([first, ...told.problems].join('\n'));
-  } catch {
-    showProblem(`${files[0]?.name ?? 'The file'}: the browser could not read this file`);
+  } catch (error) {
+    showProblem(['Not all of this came on the shelf.', refusalText(error)].join('\n'));
   }
 }

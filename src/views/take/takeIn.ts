@@ -1,12 +1,15 @@
 /** Plans that come in from files, archives and links: put on the shelf, and duplicates asked about. */
 import { readPage } from '../../keep/benchBook.ts';
+import { benchPages, setBenchPage } from '../../keep/benchHere.ts';
 import { keptHere, tellChanged } from '../../keep/keepHere.ts';
 import { openKept, openNew } from '../../keep/openKept.ts';
 import { isSame } from '../../keep/shelf/isSame.ts';
-import { keepState } from '../../keep/shelf/keepState.ts';
+import { keepState, shelfChanged } from '../../keep/shelf/keepState.ts';
+import { pageOfPlan } from '../../keep/shelf/readWork.ts';
 import type { Card, ShelfDb } from '../../keep/shelf/records.ts';
 import type { NewPlan } from '../../keep/shelf/shelfPlans.ts';
 import { addPlans, cardsOf, replacePlan } from '../../keep/shelf/shelfPlans.ts';
+import type { Belongings } from '../../keep/shelf/takeAlong.ts';
 import { takeAlong } from '../../keep/shelf/takeAlong.ts';
 import { presentStudio } from '../../keep/useStudio.ts';
 import type { Plan } from '../../plan/schema.ts';
@@ -26,6 +29,8 @@ export interface TakenIn {
   readonly skipped: number;
   /** Were on the shelf already, as they are. */
   readonly same: number;
+  /** Versions and pages of the bench that were added to plans of the shelf. */
+  readonly joined: number;
 }
 
 /** Takes one plan in and opens it; one that is on the shelf already is opened there. */
@@ -58,7 +63,7 @@ export async function takeInAll(db: ShelfDb, incoming: readonly Incoming[]): Pro
     const key = nameKey(card.name);
     byName.set(key, [...(byName.get(key) ?? []), card]);
   }
-  const taken = { added: 0, replaced: 0, skipped: 0, same: 0 };
+  const taken = { added: 0, replaced: 0, skipped: 0, same: 0, joined: 0 };
   const fresh: NewPlan[] = [];
   let forAll: string | null = null;
   for (const [at, one] of incoming.entries()) {
@@ -67,7 +72,7 @@ export async function takeInAll(db: ShelfDb, incoming: readonly Incoming[]): Pro
     const belongings = { versions: one.versions ?? [], page: readPage(one.bench) };
     const same = await sameOnShelf(db, twins, one.plan);
     if (same) {
-      await takeAlong(db, same.id, belongings);
+      taken.joined += await join(db, same.id, belongings);
       taken.same += 1;
       continue;
     }
@@ -78,7 +83,7 @@ export async function takeInAll(db: ShelfDb, incoming: readonly Incoming[]): Pro
       taken.added += 1;
     } else if (value === 'replace' && twin) {
       await replace(db, twin.id, one.plan);
-      await takeAlong(db, twin.id, belongings);
+      taken.joined += await join(db, twin.id, belongings);
       taken.replaced += 1;
     } else taken.skipped += 1;
   }
@@ -112,9 +117,19 @@ function askAbout(plan: Plan, twin: Card, rest = 0) {
 async function replace(db: ShelfDb, id: string, plan: Plan): Promise<void> {
   const revision = await replacePlan(db, id, plan);
   if (revision === undefined) return;
-  tellChanged(id, revision);
+  tellChanged(id, revision, plan);
   const { history, open } = presentStudio();
   if (history.id === id) open(plan, id, 'replacing it');
+}
+
+/** Adds to a plan of the shelf what came with it and is not there yet. Gives how many things that was. */
+async function join(db: ShelfDb, id: string, belongings: Belongings): Promise<number> {
+  const joined = await takeAlong(db, id, belongings);
+  const page = await pageOfPlan(db, id, undefined);
+  // of a plan that this tab has had at hand, the page would be begun anew over the one that came
+  if (joined > 0 && page && !benchPages.getState()[id]) setBenchPage(id, page);
+  if (joined > 0) shelfChanged();
+  return joined;
 }
 
 async function openTwin(id: string): Promise<void> {

@@ -54,6 +54,17 @@ test('a draft of a newer version is left where it is while the others come over'
   expect(store.getItem('girthline.draft')).toBe(newer);
 });
 
+test('pages of the bench and lists that cannot be read stay, and those that can come over', async () => {
+  const db = await emptyShelf();
+  const store = asOlderLeft();
+  store.setItem('girthline.bench', JSON.stringify({ 'My trug': page, Newer: { pages: 2 } }));
+  store.setItem('girthline.aside', '{"of":"a newer one"}');
+  expect(await carryOver(db, store)).toMatchObject({ plan: mine, page });
+  expect(store.getItem('girthline.draft')).toBeNull();
+  expect(store.getItem('girthline.bench')).toBe('{"Newer":{"pages":2}}');
+  expect(store.getItem('girthline.aside')).toBe('{"of":"a newer one"}');
+});
+
 test('where the database refuses, the old keeping stays as it was', async () => {
   const db = await emptyShelf();
   const store = asOlderLeft();

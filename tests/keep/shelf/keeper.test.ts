@@ -97,6 +97,51 @@ test('a plan that another tab changed is not overwritten by undoing back to it a
   expect(found && 'known' in found && found.known.has('y')).toBe(true);
 });
 
+test('undoing past the opening of a plan that another tab had changed asks, and redo settles it', async () => {
+  const db = await emptyShelf();
+  const { name, own, store, clashes } = tabOf(db, 'a');
+  name('one');
+  await own.flush();
+  store.getState().open(named('y'), 'y');
+  await own.flush();
+  const theirs = named('of b');
+  await saveWork(db, workOf(newHistory(theirs, 'x'), { tab: 'b', known: 1 }));
+  own.knows('x', 2, theirs);
+  store.getState().open(theirs, 'x');
+  await own.flush();
+  expect(clashes.at(-1)).toBeUndefined();
+  store.getState().undo();
+  store.getState().undo();
+  expect(store.getState().plan.name).toBe('one');
+  await own.flush();
+  expect(clashes.at(-1)).toMatchObject({ plan: { name: 'of b' }, revision: 2 });
+  expect((await db.get('plans', 'x'))?.plan.name).toBe('of b');
+  store.getState().redo();
+  store.getState().redo();
+  name('of b, wider');
+  await own.flush();
+  expect(clashes.at(-1)).toBeUndefined();
+  expect((await db.get('plans', 'x'))?.plan.name).toBe('of b, wider');
+});
+
+test('undoing past the opening of a plan that nobody else changed asks nothing', async () => {
+  const db = await emptyShelf();
+  const { name, own, store, clashes } = tabOf(db, 'a');
+  name('one');
+  store.getState().open(named('y'), 'y');
+  // at once, before anything was saved
+  store.getState().undo();
+  store.getState().undo();
+  await own.flush();
+  expect((await db.get('plans', 'x'))?.plan.name).toBe(plan.name);
+  for (let step = 0; step < 2; step += 1) store.getState().redo();
+  store.getState().undo();
+  name('two');
+  await own.flush();
+  expect((await db.get('plans', 'x'))?.plan.name).toBe('two');
+  expect(clashes.every((clash) => clash === undefined)).toBe(true);
+});
+
 test('the moves of a drag are not written one by one', async () => {
   const db = await emptyShelf();
   const { store, own } = tabOf(db, 'a');

@@ -1,4 +1,5 @@
-import { expect, test } from 'vitest';
+import { afterEach, beforeEach, expect, test, vi } from 'vitest';
+import { keepDraft } from '../../../src/keep/draft.ts';
 import { changed, newHistory, opened, redone, undone } from '../../../src/keep/history.ts';
 import { findWork } from '../../../src/keep/shelf/findWork.ts';
 import type { JournalEntry } from '../../../src/keep/shelf/journal.ts';
@@ -12,6 +13,24 @@ import { emptyShelf, storage, workOf } from './shelfDesk.ts';
 const { plan } = demos[0];
 const named = (name: string) => ({ ...plan, name });
 
+/** The browser's locks, of which Node has none: names that are held, by other tabs and by this one. */
+const locks = new Set<string>();
+type Held = (lock: object | null) => unknown;
+beforeEach(() => {
+  const request = async (name: string, _: unknown, held: Held) => {
+    if (locks.has(name)) return held(null);
+    locks.add(name);
+    const done = await held({ name });
+    locks.delete(name);
+    return done;
+  };
+  vi.stubGlobal('navigator', { locks: { request } });
+});
+afterEach(() => {
+  locks.clear();
+  vi.unstubAllGlobals();
+});
+
 /** A tab that saved `first` as its change 1, and a browser whose storage says which tab it is. */
 async function leftBehind() {
   const db = await emptyShelf();
@@ -24,7 +43,12 @@ async function leftBehind() {
       tail: null,
       ...entry,
     });
-  return { db, local, jot, find: () => findWork(db, local, ofTab) };
+  const find = () => {
+    // as after a reload: the page before has let go of the tab's name
+    locks.delete('girthline.tab.tab');
+    return findWork(db, local, ofTab);
+  };
+  return { db, local, jot, find };
 }
 
 test('a change that is in the journal only comes back, as a step that can be undone', async () => {
@@ -92,6 +116,47 @@ test('the last change of a tab that is gone for good comes into the database', a
   expect((await db.get('plans', 'z'))?.plan.name).toBe('z, later');
   expect((await cardsOf(db)).map(({ name }) => name)).toContain('z, later');
   expect(readJournal(local, 'gone')).toBeNull();
+});
+
+test('where the browser cannot tell which tabs are gone, none is recovered', async () => {
+  const { db, local, jot, find } = await leftBehind();
+  vi.stubGlobal('navigator', {});
+  jot({ id: 'z', plan: named('of a window that is open'), known: null, count: 5 }, 'other');
+  await find();
+  expect(await db.get('plans', 'z')).toBeUndefined();
+  expect(readJournal(local, 'other')?.plan.name).toBe('of a window that is open');
+});
+
+test('a change of a tab that is still open is left to it', async () => {
+  const { db, local, jot, find } = await leftBehind();
+  locks.add('girthline.tab.other');
+  jot({ id: 'z', plan: named('of a window that is open'), known: null, count: 5 }, 'other');
+  await find();
+  expect(await db.get('plans', 'z')).toBeUndefined();
+  expect(readJournal(local, 'other')?.plan.name).toBe('of a window that is open');
+});
+
+test('a demo that an older Girthline had at hand is looked at, and comes on no shelf', async () => {
+  const db = await emptyShelf();
+  const local = storage();
+  keepDraft(local, plan);
+  const { work, isUnsaved } = await findWork(db, local, storage());
+  expect(work?.history.plan).toEqual(plan);
+  expect(isUnsaved).toBe(false);
+  keepDraft(local, named('somebody’s own'));
+  expect((await findWork(db, local, storage())).isUnsaved).toBe(true);
+});
+
+test('a copy of a lost change takes no name that the shelf has', async () => {
+  const { db, jot, find } = await leftBehind();
+  await saveWork(db, workOf(newHistory(named('theirs'), 'x'), { tab: 'other', known: 1 }));
+  await saveWork(db, workOf(newHistory(named('second, copy'), 'c'), { tab: 'other' }));
+  jot({});
+  expect((await find()).work?.history.plan.name).toBe('second, copy 2');
+  jot({ plan: named('second') }, 'gone');
+  await find();
+  const names = (await cardsOf(db)).map(({ name }) => name);
+  expect(names.sort()).toEqual(['second, copy', 'second, copy 2', 'theirs']);
 });
 
 test('a journal that is damaged, or of a plan that is none, is left out', async () => {
