@@ -54,7 +54,9 @@ async function carriedOver(db: ShelfDb, local: JournalStore | null): Promise<Car
 function withCarried(work: FoundWork, carried: CarriedOver | null): FoundWork {
   if (!carried) return work;
   const { history } = work;
-  return { ...work, ...found(carried, opened(history, carried.plan, carried.id, 'opening it')) };
+  const more = found(carried, opened(history, carried.plan, carried.id, 'opening it'));
+  const known = new Map([...work.known, ...more.known]);
+  return { ...work, history: more.history, known, pages: { ...work.pages, ...more.pages } };
 }
 
 function carriedOnly(carried: CarriedOver | null): FoundWork | null {

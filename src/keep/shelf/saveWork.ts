@@ -94,9 +94,12 @@ async function savePlan(change: Change, work: Work): Promise<Saving> {
 
 /** Whether all that an older page has measured is on `page` too: it was taken over, and not begun anew. */
 function holds(page: BenchPage, older: BenchPage): boolean {
-  return older.records.every(({ id, girths }) => {
-    const own = page.records.find((record) => record.id === id);
-    return own !== undefined && Object.keys(girths).every((row) => row in own.girths);
+  return older.records.every((record) => {
+    const own = page.records.find(({ id }) => id === record.id);
+    const rows = Object.keys(record.girths);
+    // without measurements a page begun anew looks the same, unless nothing at all has changed
+    if (!own || rows.length === 0) return own !== undefined && isSame(own, record);
+    return rows.every((row) => row in own.girths);
   });
 }
 

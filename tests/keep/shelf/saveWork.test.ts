@@ -140,6 +140,29 @@ test('a version is put by before a change ten minutes after the last one, and no
   ]);
 });
 
+test('a page that came by the plan’s name goes once the plan has it, and not for one begun anew', async () => {
+  const db = await emptyShelf();
+  const of = `name:${plan.name}`;
+  const history = newHistory(plan, 'x');
+  const fresh = withChange(pageOf({}, 'x', {}), { row: 9 });
+  const unmeasured = withChange(pageOf({}, 'x', {}), { row: 5, rim: 700 });
+  const measured = pageOf({}, 'x', { 4: 612 });
+  for (const older of [unmeasured, measured]) {
+    await db.put('bench', { of, page: older });
+    const known = (await db.get('plans', 'x'))?.revision;
+    expect(await saveWork(db, workOf(history, { page: fresh, known }))).toMatchObject({
+      kind: 'saved',
+    });
+    expect((await db.get('bench', of))?.page).toEqual(older);
+    await db.delete('bench', 'x');
+  }
+  const taken = withChange(measured, { row: 7, girths: { 4: 612, 6: 630 } });
+  const known = (await db.get('plans', 'x'))?.revision;
+  await saveWork(db, workOf(history, { page: taken, known }));
+  expect((await db.get('bench', 'x'))?.page).toEqual(taken);
+  expect(await db.get('bench', of)).toBeUndefined();
+});
+
 test('where the browser refuses, all is as it was', async () => {
   const db = await emptyShelf();
   await saveWork(db, workOf(newHistory(plan, 'x')));
