@@ -6,6 +6,11 @@ import { threeParts } from './.config/threeParts.mjs';
 
 const project = import.meta.dirname;
 
+/** Left to `npm run test:browser:long`. */
+const longBrowserRuns = ['killed', 'notKept', 'accessibleStage'].map(
+  (name) => `tests/browser/${name}.test.ts`,
+);
+
 /**
  * The app's root is `src`, where its page lives. Vitest is given the project itself as root, so
  * that tests are named by their path from here.
@@ -62,6 +67,8 @@ export default defineConfig({
           root: project,
           environment: 'node',
           include: ['tests/browser/**/*.test.ts'],
+          // the longest ones would take the whole run over its twelve minutes
+          exclude: process.env.GIRTHLINE_LONG ? [] : longBrowserRuns,
           fileParallelism: false,
           testTimeout: 120_000,
           hookTimeout: 120_000,
