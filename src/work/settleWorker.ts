@@ -15,7 +15,7 @@ const page = globalThis as unknown as {
 let memory = shapeMemory();
 const warming = warmUp();
 
-page.onmessage = ({ data: { number, plan, fresh } }) => {
+page.onmessage = ({ data: { number, plan, fresh, drags } }) => {
   const began = performance.now();
   warming.interrupt();
   if (fresh) memory = shapeMemory();
@@ -26,7 +26,7 @@ page.onmessage = ({ data: { number, plan, fresh } }) => {
     page.postMessage({ kind: 'settled', number, basket, mesh, milliseconds }, buffersOf(mesh));
     // The next edit starts quicker from a factor made at rest.
     prepare(memory);
-    warming.rest(plan);
+    if (drags) warming.rest(plan);
   } catch (error) {
     memory = shapeMemory();
     page.postMessage({ kind: 'failed', number, reason: String(error) });
