@@ -1,13 +1,14 @@
 /** How much a basket holds, in the measures of the trade. */
+import { dryQuart } from '../plan/measureText.ts';
 
 /**
- * US dry measures: a quart is 67.200625 cubic inches, a peck 537.605 and a bushel 2150.42 (NIST Handbook 44,
+ * US dry measures: the quart, a peck of 537.605 cubic inches and a bushel of 2150.42 (NIST Handbook 44,
  * Appendix C); in mm³, the largest first.
  */
 const dryMeasures = [
   { unit: 'bu', volume: 2150.42 * 25.4 ** 3 },
   { unit: 'pk', volume: 537.605 * 25.4 ** 3 },
-  { unit: 'dry qt', volume: 67.200625 * 25.4 ** 3 },
+  { unit: 'dry qt', volume: dryQuart },
 ] as const;
 
 const litre = 1e6;

@@ -1,5 +1,6 @@
 /** The whole shelf as one zip archive: a folder for each plan, with its versions and its bench. */
 import { strFromU8, strToU8, unzipSync, zipSync } from 'fflate';
+import { limits } from '../plan/limits.ts';
 import type { Problem } from '../plan/problems.ts';
 import { longestText, readPlan, writePlan } from '../plan/read.ts';
 import type { Plan } from '../plan/schema.ts';
@@ -101,7 +102,7 @@ function versionsIn(
       problems.push(...reading.problems);
       return [];
     }
-    const name = typeof one?.name === 'string' ? one.name.slice(0, 120) : null;
+    const name = typeof one?.name === 'string' ? one.name.slice(0, limits.name.most) : null;
     const made = typeof one?.made === 'number' && one.made >= 0 ? one.made : 0;
     return [{ name, made, plan: reading.plan }];
   });

@@ -1,6 +1,7 @@
 /** Two plans side by side: which are shown and how. Each plan has a studio, and undo, of its own. */
 import type { StoreApi } from 'zustand/vanilla';
 import { createStore } from 'zustand/vanilla';
+import { limits } from '../plan/limits.ts';
 import type { Plan } from '../plan/schema.ts';
 import type { StageView, Studio } from './studio.ts';
 
@@ -76,10 +77,9 @@ export function comparison(
 }
 
 const ending = ', second';
-const longestName = 120;
 
 /** `plan` under a name that tells it from the first. */
 export function copyOf(plan: Plan): Plan {
-  const name = `${plan.name.slice(0, longestName - ending.length)}${ending}`;
+  const name = `${plan.name.slice(0, limits.name.most - ending.length)}${ending}`;
   return { ...plan, name };
 }

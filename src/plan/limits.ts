@@ -3,6 +3,8 @@
  * slip of the keyboard is caught and that no document can ask for an endless computation.
  */
 export const limits = {
+  /** Letters in the name of a plan, or of a version of it. */
+  name: { least: 1, most: 120 },
   /** Stakes of a mat, each way. */
   stakes: { least: 2, most: 60 },
   /** Short strands that fill the gaps of a mat, each way. */

@@ -6,7 +6,7 @@ import { formatLength, unitLength } from './units.ts';
 export type MeasureKind = 'length' | 'strand' | 'gap' | 'capacity' | 'angle' | 'count';
 
 /** A US dry quart is 67.200625 cubic inches (NIST Handbook 44, Appendix C); in mm³. */
-const dryQuart = 67.200625 * 25.4 ** 3;
+export const dryQuart = 67.200625 * 25.4 ** 3;
 
 const foot = 12 * 25.4;
 

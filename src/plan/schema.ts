@@ -56,7 +56,7 @@ const allowances = {
 const plan = {
   format: z.literal('girthline', { error: '"girthline"' }),
   version: z.literal(planVersion, { error: `${planVersion}` }),
-  name: words(1, 120, 'name of the plan'),
+  name: words(limits.name.least, limits.name.most, 'name of the plan'),
   notes: words(0, 10_000, 'anything worth writing down').default(''),
   display: z.strictObject(display, { error: keysOf(display) }).default({ ...defaultDisplay }),
   base: baseSchema,

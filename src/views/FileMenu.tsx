@@ -1,9 +1,10 @@
-import { lazy, Suspense, useEffect, useRef, useState } from 'react';
+import { lazy, Suspense, useCallback, useRef, useState } from 'react';
 import { useStudio } from '../keep/useStudio.ts';
 import type { Basket } from '../model/basket.ts';
 import type { Plan } from '../plan/schema.ts';
 import { FilePick } from './FilePick.tsx';
 import { savePlan, saveRows } from './save.ts';
+import { useShutMenu } from './useShutMenu.ts';
 
 const LinkDialog = lazy(async () => ({
   default: (await import('./take/LinkDialog.tsx')).LinkDialog,
@@ -23,23 +24,11 @@ export function FileMenu({ plan, basket, onFiles }: Props) {
   const id = useStudio(({ history }) => history.id);
   const menu = useRef<HTMLDivElement>(null);
   const button = useRef<HTMLButtonElement>(null);
-  useEffect(() => {
-    if (!isOpen) return;
-    const outside = ({ target }: Event) => {
-      if (!(target instanceof Node && menu.current?.contains(target))) setOpen(false);
-    };
-    const onKey = ({ key }: KeyboardEvent) => {
-      if (key !== 'Escape') return;
-      setOpen(false);
-      button.current?.focus();
-    };
-    const listening = new AbortController();
-    const { signal } = listening;
-    document.addEventListener('pointerdown', outside, { signal });
-    document.addEventListener('focusin', outside, { signal });
-    document.addEventListener('keydown', onKey, { signal });
-    return () => listening.abort();
-  }, [isOpen]);
+  const shut = useCallback((byKey: boolean) => {
+    setOpen(false);
+    if (byKey) button.current?.focus();
+  }, []);
+  useShutMenu(menu, isOpen, shut);
   const act = (what: () => void) => () => {
     setOpen(false);
     what();

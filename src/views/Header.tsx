@@ -6,6 +6,7 @@ import { FileMenu } from './FileMenu.tsx';
 import { PlanName } from './PlanName.tsx';
 import { PrintButton } from './print/PrintButton.tsx';
 import { UndoButtons } from './UndoButtons.tsx';
+import { Wordmark } from './Wordmark.tsx';
 
 interface Props {
   readonly onFiles: (files: readonly File[]) => void;
@@ -25,10 +26,7 @@ export function Header({ onFiles, onHelp }: Props) {
   const change = useStudio(({ change }) => change);
   return (
     <header className="head">
-      <h1 className="wordmark">
-        <img src="./icon.svg" alt="" width="28" height="28" />
-        Girthline
-      </h1>
+      <Wordmark />
       <PlanName plan={plan} onChange={change} />
       <div className="head-tools">
         <UndoButtons />

@@ -1,4 +1,5 @@
 import { useState } from 'react';
+import { limits } from '../plan/limits.ts';
 import type { Plan } from '../plan/schema.ts';
 
 interface Props {
@@ -19,7 +20,7 @@ export function PlanName({ plan, onChange }: Props) {
       <span className="unseen">Name of the plan</span>
       <input
         value={typed ?? plan.name}
-        maxLength={120}
+        maxLength={limits.name.most}
         spellCheck={false}
         autoComplete="off"
         onChange={({ target }) => setTyped(target.value)}

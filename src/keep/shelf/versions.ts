@@ -1,4 +1,6 @@
 /** Earlier states of a plan, put by with a name or without being asked for. */
+
+import { limits } from '../../plan/limits.ts';
 import type { Plan } from '../../plan/schema.ts';
 import { changeWhole } from './changeWhole.ts';
 import type { Card, Change, ShelfDb, VersionRecord } from './records.ts';
@@ -59,5 +61,5 @@ export function broughtBack(version: Plan, now: Plan): Plan {
 }
 
 function shortened(name: string | null): string | null {
-  return name === null ? null : name.slice(0, 120);
+  return name === null ? null : name.slice(0, limits.name.most);
 }

@@ -1,3 +1,5 @@
+import { hullFromAbove } from './hullFromAbove.ts';
+
 /** How far a basket can be tilted before it tips over. (`!`: typed arrays in a hot loop.) */
 
 /** Directions tried, evenly round; those straight over the edges of the feet are tried as well. */
@@ -23,7 +25,7 @@ export function tipAngle(
   contacts: readonly number[],
 ): number {
   const directions = Array.from({ length: around }, (_, i) => (2 * Math.PI * i) / around);
-  const hull = hullOf(points, contacts);
+  const hull = hullFromAbove(points, contacts);
   hull.forEach((p, i) => {
     const q = hull[(i + 1) % hull.length]!;
     const x = points[3 * q]! - points[3 * p]!;
@@ -62,24 +64,4 @@ function tipTowards(
     angle = next;
   }
   return angle;
-}
-
-/** Convex hull of some of the points as seen from above, counter-clockwise (Andrew 1979). */
-function hullOf(points: Float64Array, chosen: readonly number[]): number[] {
-  const x = (i: number) => points[3 * i]!;
-  const y = (i: number) => points[3 * i + 1]!;
-  const sorted = chosen.toSorted((p, q) => x(p) - x(q) || y(p) - y(q));
-  const half = (order: readonly number[]) => {
-    const chain: number[] = [];
-    for (const i of order) {
-      while (chain.length > 1) {
-        const [p, q] = [chain.at(-2)!, chain.at(-1)!];
-        if ((x(q) - x(p)) * (y(i) - y(p)) - (y(q) - y(p)) * (x(i) - x(p)) > 0) break;
-        chain.pop();
-      }
-      chain.push(i);
-    }
-    return chain.slice(0, -1);
-  };
-  return [...half(sorted), ...half(sorted.toReversed())];
 }

@@ -1,7 +1,7 @@
 /** Where the way back to the plan first leads away from it. */
 
 /**
- * The row to come that is furthest from the plan, where that is further than the last woven row by more
+ * The row to come (but the last, which is the aim) that is furthest from the plan, where that is further than the last woven row by more
  * than `tellable`, mm; else null. The gentlest way takes up the slope that the wall has: one that is
  * still moving away when it is measured goes on for some rows before it turns.
  *

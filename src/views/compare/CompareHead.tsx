@@ -1,5 +1,6 @@
 import { presentComparison, useComparison, useSide } from '../../keep/compareHere.ts';
 import { units } from '../../plan/schema.ts';
+import { Wordmark } from '../Wordmark.tsx';
 import { showIn } from './shownPlan.ts';
 import type { Reading } from './useReading.ts';
 
@@ -19,10 +20,7 @@ export function CompareHead({ reading, onCsv, onPrint, onPicture, isBusy }: Prop
   const canSave = reading !== null && !isBusy;
   return (
     <header className="head compare-head">
-      <h1 className="wordmark">
-        <img src="./icon.svg" alt="" width="28" height="28" />
-        Girthline
-      </h1>
+      <Wordmark />
       <h2 className="compare-title">Two plans side by side</h2>
       <div className="head-tools">
         <fieldset className="choice-pair">

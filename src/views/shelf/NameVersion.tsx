@@ -3,6 +3,7 @@ import { keptHere } from '../../keep/keepHere.ts';
 import { shelfChanged } from '../../keep/shelf/keepState.ts';
 import type { ShelfDb } from '../../keep/shelf/records.ts';
 import { putBy } from '../../keep/shelf/versions.ts';
+import { limits } from '../../plan/limits.ts';
 import { orTell } from '../take/orTell.ts';
 
 interface Props {
@@ -36,7 +37,7 @@ export function NameVersion({ db, id }: Props) {
         Keep it as it is now under the name{' '}
         <input
           value={name}
-          maxLength={120}
+          maxLength={limits.name.most}
           autoComplete="off"
           placeholder="as taught in October"
           onChange={({ target }) => setName(target.value)}

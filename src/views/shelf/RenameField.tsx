@@ -1,4 +1,5 @@
 import { useEffect, useRef } from 'react';
+import { limits } from '../../plan/limits.ts';
 
 interface Props {
   readonly name: string;
@@ -22,7 +23,7 @@ export function RenameField({ name, onDone }: Props) {
       className="shelf-rename"
       aria-label="New name"
       defaultValue={name}
-      maxLength={120}
+      maxLength={limits.name.most}
       spellCheck={false}
       autoComplete="off"
       onBlur={({ target }) => done(target.value)}

@@ -2,6 +2,7 @@ import { useState } from 'react';
 import type { Card } from '../../keep/shelf/records.ts';
 import { FilePick } from '../FilePick.tsx';
 import { orTell } from '../take/orTell.ts';
+import { Wordmark } from '../Wordmark.tsx';
 import { saveShelf } from './saveShelf.ts';
 
 interface Props {
@@ -23,10 +24,7 @@ export function ShelfHead({ cards, sought, onSeek, onFiles, canKeep }: Props) {
   };
   return (
     <header className="head shelf-head">
-      <h1 className="wordmark">
-        <img src="./icon.svg" alt="" width="28" height="28" />
-        Girthline
-      </h1>
+      <Wordmark />
       <h2 className="shelf-title">Shelf</h2>
       <label className="shelf-search">
         <span className="unseen">Search the plans</span>

@@ -6,6 +6,7 @@ import { shelfChanged } from '../../keep/shelf/keepState.ts';
 import type { ShelfDb, VersionRecord } from '../../keep/shelf/records.ts';
 import { broughtBack, putBy, renameVersion } from '../../keep/shelf/versions.ts';
 import { presentStudio } from '../../keep/useStudio.ts';
+import { limits } from '../../plan/limits.ts';
 import { problemText } from '../../plan/problems.ts';
 import { checkPlan } from '../../plan/read.ts';
 import type { Plan } from '../../plan/schema.ts';
@@ -29,7 +30,7 @@ export async function laidBeside(version: VersionRecord): Promise<void> {
   await orTellBehind('It was not opened.', async () => {
     const kept = planIn(version);
     await openPlanOf(version);
-    const name = `${kept.name.slice(0, 80)}, ${calledIn(version)}`.slice(0, 120);
+    const name = `${kept.name.slice(0, 80)}, ${calledIn(version)}`.slice(0, limits.name.most);
     compareWith({ ...kept, name });
     globalThis.location.hash = '#plan';
   });

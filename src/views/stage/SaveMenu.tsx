@@ -1,6 +1,7 @@
-import { useEffect, useRef, useState } from 'react';
+import { useCallback, useRef, useState } from 'react';
 import type { Basket } from '../../model/basket.ts';
 import type { TakePicture } from '../../scene/Snapshot.tsx';
+import { useShutMenu } from '../useShutMenu.ts';
 import { saveGlb, savePng, saveStl, saveSvg } from './saveShape.ts';
 
 interface Props {
@@ -13,37 +14,28 @@ interface Props {
 export function SaveMenu({ basket, onPicture }: Props) {
   const menu = useRef<HTMLDetailsElement>(null);
   const [problem, setProblem] = useState<string | null>(null);
-  useEffect(() => {
+  const [isOpen, setOpen] = useState(false);
+  const shut = useCallback((byKey: boolean) => {
     const { current: own } = menu;
-    const shut = () => {
-      if (own) own.open = false;
-    };
-    const outside = ({ target }: Event) => {
-      if (!(target instanceof Node && own?.contains(target))) shut();
-    };
-    const onKey = ({ key }: KeyboardEvent) => {
-      if (key !== 'Escape' || !own?.open) return;
-      shut();
-      own.querySelector('summary')?.focus();
-    };
-    const listening = new AbortController();
-    const { signal } = listening;
-    document.addEventListener('pointerdown', outside, { signal });
-    document.addEventListener('focusin', outside, { signal });
-    document.addEventListener('keydown', onKey, { signal });
-    return () => listening.abort();
+    if (own) own.open = false;
+    if (byKey) own?.querySelector('summary')?.focus();
   }, []);
+  useShutMenu(menu, isOpen, shut);
   const save = (write: () => Promise<void>) => async () => {
     setProblem(null);
     try {
       await write();
-      if (menu.current) menu.current.open = false;
+      shut(false);
     } catch (error) {
       setProblem(`This could not be written: ${String(error)}`);
     }
   };
   return (
-    <details className="save-menu" ref={menu}>
+    <details
+      className="save-menu"
+      ref={menu}
+      onToggle={({ currentTarget }) => setOpen(currentTarget.open)}
+    >
       <summary>Save as</summary>
       <div className="save-list">
         {onPicture && (

@@ -2,6 +2,7 @@
 import type { Basket } from '../../../model/basket.ts';
 import { endCount, rowCount } from '../../../plan/counts.ts';
 import { withLengths } from '../../../plan/lengthText.ts';
+import { dryQuart } from '../../../plan/measureText.ts';
 import { formatLength } from '../../../plan/units.ts';
 import type { Flow } from '../page/flow.ts';
 import { inks, line } from '../page/mark.ts';
@@ -85,9 +86,7 @@ function facts(flow: Flow, basket: Basket, x: number, top: number, grams: number
   }
 }
 
-/** A US dry quart is 67.200625 cubic inches (NIST Handbook 44, Appendix C). */
 function capacityText(capacity: number, inQuarts: boolean): string {
-  if (inQuarts)
-    return `${(Math.round((4 * capacity) / (67.200625 * 25.4 ** 3)) / 4).toFixed(2)} dry qt`;
+  if (inQuarts) return `${(Math.round((4 * capacity) / dryQuart) / 4).toFixed(2)} dry qt`;
   return `${(capacity / 1e6).toFixed(1)} l`;
 }
