@@ -109,39 +109,41 @@ export function keeper(options: KeeperOptions): Keeper {
     const base = { known: known.revisionOf(id) ?? null, page: page ?? null, count, tail };
     writeJournal(journal, tab, { id, plan, label, ...base });
   };
+  const workOf = (id: string, plan: Plan, counted: number): Work => {
+    const page = pageOf(id);
+    const seen = lookedAt.get(id);
+    const isWorkedOn = seen?.plan !== plan || seen.page !== page;
+    return {
+      ...{ tab, id, plan, row: stateRow(studio.getState().history), written, page, isWorkedOn },
+      ...{ known: known.revisionOf(id), thumbnail: null, now: Date.now(), count: counted },
+    };
+  };
+  const tookNote = (id: string, revision: number | undefined) => {
+    const isNews = revision !== known.revisionOf(id);
+    if (revision !== undefined) known.set(id, revision);
+    return isNews;
+  };
   const saveLeft = async () => {
     for (const [id, plan] of [...left]) {
-      const row = stateRow(studio.getState().history);
-      const seen = lookedAt.get(id);
-      const page = pageOf(id);
-      const isWorkedOn = seen?.plan !== plan || seen.page !== page;
-      const result = await saveWork(db, {
-        ...{ tab, id, plan, row, written, page, isWorkedOn },
-        ...{ known: known.revisionOf(id), thumbnail: null, now: Date.now(), count: savedCount },
-      });
-      written = row;
+      const work = workOf(id, plan, savedCount);
+      const result = await saveWork(db, work);
+      written = work.row;
       left.delete(id);
       // a clash is not asked about for a plan that is no longer at hand: it can be undone to, and is then
       if (result.kind === 'clash' || result.revision === undefined) continue;
-      const isNews = result.revision !== known.revisionOf(id);
-      known.set(id, result.revision);
-      if (isNews) options.onSaved(id);
+      if (tookNote(id, result.revision)) options.onSaved(id);
     }
   };
   const once = async () => {
     await saveLeft();
     const counted = count;
-    const { id, plan, history, page } = present();
-    const row = stateRow(history);
-    const seen = lookedAt.get(id);
-    const isWorkedOn = seen?.plan !== plan || seen.page !== page;
-    const picture = isWorkedOn ? pictureNow() : null;
-    const work: Work = {
-      ...{ tab, id, plan, row, written, page, isWorkedOn, count: counted },
-      ...{ known: known.revisionOf(id), thumbnail: picture, now: Date.now() },
-    };
-    const result = await saveWork(db, work);
-    written = row;
+    const { id, plan } = present();
+    const work = workOf(id, plan, counted);
+    const result = await saveWork(
+      db,
+      work.isWorkedOn ? { ...work, thumbnail: pictureNow() } : work,
+    );
+    written = work.row;
     options.onRefused(null);
     savedCount = counted;
     if (counted === count) {
@@ -153,8 +155,7 @@ export function keeper(options: KeeperOptions): Keeper {
       if (studio.getState().history.id === id) options.onClash(result.theirs);
       return;
     }
-    const isNews = result.revision !== known.revisionOf(id);
-    if (result.revision !== undefined) known.set(id, result.revision);
+    const isNews = tookNote(id, result.revision);
     options.onClash(undefined);
     if (isNews) options.onSaved(id);
   };
