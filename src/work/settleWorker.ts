@@ -4,7 +4,6 @@ import { prepare, shapeMemory } from '../model/settle/settlePlan.ts';
 import { settleBasket } from '../model/settleBasket.ts';
 import { buffersOf } from './buffersOf.ts';
 import type { Answer, Question } from './question.ts';
-import { warmUp } from './warmUp.ts';
 
 /** The worker's side of the wire; the DOM library types `self` as a window. */
 const page = globalThis as unknown as {
@@ -13,11 +12,9 @@ const page = globalThis as unknown as {
 };
 
 let memory = shapeMemory();
-const warming = warmUp();
 
-page.onmessage = ({ data: { number, plan, fresh, drags } }) => {
+page.onmessage = ({ data: { number, plan, fresh } }) => {
   const began = performance.now();
-  warming.interrupt();
   if (fresh) memory = shapeMemory();
   try {
     const basket = settleBasket(plan, memory);
@@ -26,7 +23,6 @@ page.onmessage = ({ data: { number, plan, fresh, drags } }) => {
     page.postMessage({ kind: 'settled', number, basket, mesh, milliseconds }, buffersOf(mesh));
     // The next edit starts quicker from a factor made at rest.
     prepare(memory);
-    if (drags) warming.rest(plan);
   } catch (error) {
     memory = shapeMemory();
     page.postMessage({ kind: 'failed', number, reason: String(error) });
