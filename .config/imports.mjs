@@ -58,15 +58,20 @@ function nameViolations(file) {
 function importProblem(file, room, { from, typeOnly }) {
   const allowed = rooms[room];
   if (!allowed) return `no room "${room}"`;
-  if (!from.startsWith('.')) {
+  const isWords = from.startsWith('#words/');
+  if (!from.startsWith('.') && !isWords) {
     const name = packageOf(from);
     if (allowed.packages.includes(name)) return undefined;
     return `${room} may not import the package ${name}; it may: ${listed(allowed.packages)}`;
   }
-  const target = posix.join(posix.dirname(file), from.replace(/\?.*$/, ''));
+  const target = isWords
+    ? from.replace('#words/', 'src/words/')
+    : posix.join(posix.dirname(file), from.replace(/\?.*$/, ''));
   if (!target.startsWith('src/')) return `reaches outside src: ${from}`;
   const there = roomOf(target);
   if (there === room) return typeOnly ? undefined : orderProblem(file, target);
+  if (there === 'words')
+    return isWords ? undefined : `words are named #words/…, not by path: ${from}`;
   if (allowed.rooms.includes(there)) return undefined;
   if (allowed.typesOf?.includes(there)) {
     return typeOnly ? undefined : `${room} may import only types from ${there}: use "import type"`;

@@ -12,6 +12,8 @@ export const entrance = '(entrance)';
 
 /** @type {Readonly<Record<string, Room>>} */
 export const rooms = {
+  // All text that a person reads. Every room may use it, and by the name `#words/…` alone.
+  words: { rooms: [], typesOf: ['plan', 'model'], packages: [] },
   plan: { rooms: [], packages: ['zod'] },
   model: { rooms: ['plan'], packages: ['quadprog'] },
   mesh: { rooms: ['plan', 'model'], packages: [] },

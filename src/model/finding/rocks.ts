@@ -1,3 +1,4 @@
+import { findingWords } from '#words/findings.ts';
 import { baseLift, baseSize, isRound } from '../../plan/baseSize.ts';
 import { footing, touching } from '../read/footing.ts';
 import type { Find } from './family.ts';
@@ -14,7 +15,6 @@ export const rocks: Find = ({ plan, net, positions }) => {
   const limit = touching * Math.hypot(length, width);
   if (hang <= limit || Math.min(stance.length, stance.width) > narrow) return [];
   const lift = baseLift(plan.base);
-  const now = lift > 0 ? `more than the ${mm(lift)} it has now` : 'it has no lift now';
   return [
     {
       kind: 'rocks',
@@ -23,9 +23,7 @@ export const rocks: Find = ({ plan, net, positions }) => {
       rows: [],
       value: hang,
       limit,
-      text:
-        `It stands on the inner part of its base and rocks: that hangs ${mm(hang)} below ${isRound(plan.base) ? 'its edge' : 'the corners'}. ` +
-        `Push the middle of the base in further (${now}).`,
+      text: findingWords.rocks(mm(hang), isRound(plan.base), lift > 0 ? mm(lift) : undefined),
     },
   ];
 };

@@ -1,0 +1,149 @@
+/**
+ * Holds all text that a person reads in one place, `src/words`, ready for translation. Prints one
+ * line per text found elsewhere in `src`, and fails if any.
+ *
+ * What counts as text: anything written between the tags of JSX, an attribute that is read out or
+ * shown, a string in which a word stands beside a space, and a string that begins like a sentence.
+ * A single word in lower case may be a key of the document or text; that is left to the reader.
+ */
+import { readdirSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { fileURLToPath, pathToFileURL } from 'node:url';
+import { parseSync } from 'vite';
+
+/** Files whose strings are no text for a person, or text of no language, and why. */
+const exempt = new Map([]);
+
+/** Rooms and inner rooms not yet gone over. */
+const notYet = [
+  'src/model/',
+  'src/mesh/',
+  'src/plan/',
+  'src/export/',
+  'src/command/',
+  'src/work/',
+  'src/keep/',
+  'src/scene/',
+  'src/form/',
+  'src/panel/',
+  'src/charts/',
+  'src/views/',
+  'src/App',
+  'src/main',
+];
+
+/** Names of keys as browsers give them, which begin with a capital like a sentence. */
+const keyNames = /^(Enter|Escape|Tab|Home|End|Delete|Backspace|Insert|Page(Up|Down)|Arrow\w+)$/;
+
+/** Attributes that name things to the machine and may hold several words. */
+const machineAttributes =
+  /^(className|d|viewBox|transform|points|style|strokeDasharray|preserveAspectRatio|accept|allow|rel|key|id|href|data-.*|aria-(labelledby|describedby|controls|owns))$/;
+
+/** Attributes that are text even where they hold a single word. */
+const shownAttributes =
+  /^(title|alt|placeholder|label|aria-(label|description|roledescription|valuetext))$/;
+
+/**
+ * Texts of one file that belong in `src/words`.
+ *
+ * @param {string} file path from the project, with `/`
+ * @param {string} source
+ * @returns {string[]} one line per text
+ */
+export function strayTexts(file, source) {
+  const { program, errors } = parseSync(file, source);
+  if (errors.length) throw new Error(`${file} does not parse: ${errors[0]?.message}`);
+  /** @type {string[]} */
+  const found = [];
+  /** @param {any} node @param {string} text */
+  const tell = (node, text) => {
+    const line = source.slice(0, node.start).split('\n').length;
+    found.push(`${file}:${line}: text outside src/words: ${text.trim().slice(0, 80)}`);
+  };
+  walk(program, false);
+  return found;
+
+  /** @param {any} node @param {boolean} isShown in an attribute that is text whatever it holds */
+  function walk(node, isShown) {
+    if (node === null || typeof node !== 'object') return;
+    if (Array.isArray(node)) {
+      for (const one of node) walk(one, isShown);
+      return;
+    }
+    if (typeof node.type !== 'string' || isMachine(node)) return;
+    const shown = isShown || (node.type === 'JSXAttribute' && shownAttributes.test(nameOf(node)));
+    const text = textOf(node);
+    if (text !== undefined && isText(text, node.type === 'JSXText' || shown)) tell(node, text);
+    for (const value of Object.values(node)) walk(value, shown);
+  }
+}
+
+/** @param {any} node */
+function nameOf(node) {
+  const { name } = node;
+  return name.type === 'JSXNamespacedName' ? '' : name.name;
+}
+
+/** @param {any} node */
+function textOf(node) {
+  if (node.type === 'JSXText') return node.value;
+  if (node.type === 'Literal' && typeof node.value === 'string') return node.value;
+  if (node.type === 'TemplateElement') return node.value.cooked ?? '';
+  return undefined;
+}
+
+/**
+ * @param {string} text
+ * @param {boolean} isShown
+ */
+function isText(text, isShown) {
+  if (keyNames.test(text)) return false;
+  if (isShown) return /\p{L}{2}/u.test(text);
+  return /(^|\s)\p{L}{2,}[,.:;!?”]*\s|\s[“(]?\p{L}{2,}([\s,.:;!?”)]|$)|^\p{Lu}\p{Ll}+([\s….:]|$)/u.test(
+    text,
+  );
+}
+
+/**
+ * Places where strings are meant for the machine or for the programmer: module names, types,
+ * attributes that name things, and what is thrown where only a fault of ours can lead.
+ *
+ * @param {any} node
+ */
+function isMachine(node) {
+  if (node.type === 'ImportDeclaration' || node.type === 'ExportAllDeclaration') return true;
+  if (node.type === 'JSXAttribute') return machineAttributes.test(nameOf(node));
+  if (node.type === 'ThrowStatement')
+    return /^(Range|Type)?Error$/.test(node.argument?.callee?.name);
+  return /^TS(Interface|TypeAlias|TypeAnnotation|TypeParameter)/.test(node.type);
+}
+
+/** Starts of paths to look at, given by hand; without them, everything that has been gone over. */
+const asked = process.argv.slice(2);
+
+/** @param {string} file */
+function isLookedAt(file) {
+  if (asked.length) return asked.some((start) => file.startsWith(start));
+  return !notYet.some((start) => file.startsWith(start));
+}
+
+/** Reads the project, prints what was found, and returns whether all is well. */
+function checkProject() {
+  const project = fileURLToPath(new URL('..', import.meta.url));
+  const files = readdirSync(join(project, 'src'), { recursive: true, encoding: 'utf8' })
+    .map((name) => `src/${name.replaceAll('\\', '/')}`)
+    .filter((file) => /\.tsx?$/.test(file) && !file.startsWith('src/words/') && !exempt.has(file))
+    .filter(isLookedAt)
+    .sort();
+  const found = files.flatMap((file) =>
+    strayTexts(file, readFileSync(join(project, file), 'utf8')),
+  );
+  for (const line of found) console.error(line);
+  console.log(
+    `${files.length} files leave their text to src/words${found.length ? `, but for ${found.length} places` : ''}`,
+  );
+  return found.length === 0;
+}
+
+const isMain = process.argv[1] && import.meta.url === pathToFileURL(process.argv[1]).href;
+if (isMain && !checkProject()) process.exitCode = 1;
