@@ -1,5 +1,5 @@
 import { useThree } from '@react-three/fiber';
-import { useLayoutEffect, useRef } from 'react';
+import { memo, useLayoutEffect, useRef } from 'react';
 import type { DirectionalLight } from 'three';
 import type { StageColours } from './stageColours.ts';
 
@@ -10,7 +10,7 @@ interface Props {
 }
 
 /** Daylight from all round, a lamp at the upper left with a soft shadow, and a little from below. */
-export function Lights({ colours, reach }: Props) {
+export const Lights = memo(function Lights({ colours, reach }: Props) {
   const key = useRef<DirectionalLight>(null);
   const { gl, invalidate } = useThree();
 
@@ -55,4 +55,4 @@ export function Lights({ colours, reach }: Props) {
       />
     </>
   );
-}
+});

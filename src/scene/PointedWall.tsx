@@ -1,6 +1,7 @@
 import type { ThreeEvent } from '@react-three/fiber';
 import { useEffect, useLayoutEffect, useMemo, useRef } from 'react';
-import { BufferGeometry, DoubleSide } from 'three';
+import type { Intersection, Raycaster } from 'three';
+import { BufferGeometry, DoubleSide, Mesh } from 'three';
 import { wallBands } from '../mesh/wallBands.ts';
 import type { Basket } from '../model/basket.ts';
 import { fillGeometry, upright } from './toThree.ts';
@@ -10,13 +11,32 @@ interface Props {
   readonly onRow: (row: number | null) => void;
 }
 
-/** The wall as the pointer feels it: not drawn, it tells which row is pointed at. */
+/**
+ * The wall as the pointer feels it: not drawn, it tells which row is pointed at. It is made when a
+ * pointer is tried against it, so that a drag elsewhere does not make one for every shape.
+ */
 export function PointedWall({ basket, onRow }: Props) {
   const geometry = useMemo(() => new BufferGeometry(), []);
   const last = useRef<number | null>(null);
-  const bands = useMemo(() => wallBands(basket), [basket]);
+  const trianglesPerRow = useRef(1);
+  const feel = useRef<Basket | null>(null);
   useEffect(() => () => geometry.dispose(), [geometry]);
-  useLayoutEffect(() => fillGeometry(geometry, bands), [geometry, bands]);
+  useLayoutEffect(() => {
+    feel.current = basket;
+  }, [basket]);
+  const raycast = useMemo(
+    () =>
+      function (this: Mesh, ray: Raycaster, hits: Intersection[]): void {
+        if (feel.current) {
+          const bands = wallBands(feel.current);
+          fillGeometry(geometry, bands);
+          trianglesPerRow.current = bands.trianglesPerRow;
+          feel.current = null;
+        }
+        Mesh.prototype.raycast.call(this, ray, hits);
+      },
+    [geometry],
+  );
 
   const say = (row: number | null) => {
     if (row === last.current) return;
@@ -27,18 +47,20 @@ export function PointedWall({ basket, onRow }: Props) {
     // a button held down is turning the basket
     if (event.pointerType !== 'touch' && event.buttons !== 0) return;
     const { faceIndex } = event;
-    if (typeof faceIndex === 'number') say(Math.floor(faceIndex / bands.trianglesPerRow) + 1);
+    if (typeof faceIndex === 'number') say(Math.floor(faceIndex / trianglesPerRow.current) + 1);
   };
 
   return (
     <mesh
       {...upright}
       geometry={geometry}
+      raycast={raycast}
+      visible={false}
       onPointerMove={point}
       onPointerDown={point}
       onPointerOut={() => say(null)}
     >
-      <meshBasicMaterial colorWrite={false} depthWrite={false} side={DoubleSide} />
+      <meshBasicMaterial side={DoubleSide} />
     </mesh>
   );
 }

@@ -2,7 +2,7 @@ import { useThree } from '@react-three/fiber';
 import { useEffect, useLayoutEffect, useMemo, useRef } from 'react';
 import { BufferGeometry, Color } from 'three';
 import type { StrandMesh } from '../mesh/strandMesh.ts';
-import { fillColour, fillGeometry, sameNumbers, upright } from './toThree.ts';
+import { fillColour, fillGeometry, sameBytes, upright } from './toThree.ts';
 
 interface Props {
   readonly mesh: StrandMesh;
@@ -35,7 +35,7 @@ export function StrandSet({ mesh, picked, accent }: Props) {
     const last = coloured.current;
     coloured.current = { colour: mesh.colour, picked, accent };
     if (last?.picked === picked && last.accent === accent) {
-      if (sameNumbers(last.colour, mesh.colour)) return;
+      if (sameBytes(last.colour, mesh.colour)) return;
     }
     const { r, g, b } = new Color(accent);
     fillColour(geometry, { strand: mesh.strand, colour: mesh.colour, picked, accent: [r, g, b] });

@@ -1,4 +1,4 @@
-import { useEffect, useMemo } from 'react';
+import { memo, useEffect, useMemo } from 'react';
 import { BufferAttribute, Color, RingGeometry } from 'three';
 import { woodGrain } from './woodGrain.ts';
 
@@ -15,7 +15,7 @@ const tableSize = 6;
 const shadeSize = 1.5;
 
 /** A disc of table that fades into the background, seen from above only. */
-export function Table({ colour, reach, shade }: Props) {
+export const Table = memo(function Table({ colour, reach, shade }: Props) {
   const top = useMemo(() => tableTop(colour, shade), [colour, shade]);
   const grain = useMemo(() => woodGrain(), []);
   useEffect(() => () => top.dispose(), [top]);
@@ -31,7 +31,7 @@ export function Table({ colour, reach, shade }: Props) {
       <meshLambertMaterial map={grain} vertexColors transparent depthWrite={false} />
     </mesh>
   );
-}
+});
 
 /** A disc of radius 1, darker in the middle, see-through at its edge. */
 function tableTop(colour: string, shade: number): RingGeometry {

@@ -1,6 +1,6 @@
 import { BufferGeometry, Mesh, Vector3 } from 'three';
 import { expect, test, vi } from 'vitest';
-import { fillColour, fillGeometry, sameNumbers, upright } from '../../src/scene/toThree.ts';
+import { fillColour, fillGeometry, sameBytes, upright } from '../../src/scene/toThree.ts';
 
 const triangle = {
   positions: Float32Array.of(0, 0, 0, 10, 0, 0, 0, 20, 30),
@@ -61,8 +61,15 @@ test('the picked row wears the accent and the others their own colour', () => {
   expect(light.getY(1)).toBeCloseTo(0.2159, 3);
 });
 
-test('arrays are the same when all their numbers are', () => {
-  expect(sameNumbers([1, 2], Uint32Array.of(1, 2))).toBe(true);
-  expect(sameNumbers([1, 2], [1, 3])).toBe(false);
-  expect(sameNumbers([1, 2], [1, 2, 3])).toBe(false);
+test('arrays are the same when all their bytes are, wherever they begin', () => {
+  const bytes = Uint8Array.from({ length: 23 }, (_, at) => 7 * at);
+  const shifted = new Uint8Array([0, ...bytes]).subarray(1);
+  expect(sameBytes(bytes, bytes.slice())).toBe(true);
+  expect(sameBytes(bytes, shifted)).toBe(true);
+  expect(sameBytes(bytes, bytes.subarray(1))).toBe(false);
+  for (let at = 0; at < bytes.length; at += 1) {
+    const other = bytes.with(at, 1);
+    expect(sameBytes(bytes, other)).toBe(false);
+    expect(sameBytes(shifted, other)).toBe(false);
+  }
 });
