@@ -1,7 +1,7 @@
-import { lazy, Suspense } from 'react';
 import { useComparison } from './keep/compareHere.ts';
 import { useOpenQuestion } from './views/ask/asking.ts';
 import { useHash } from './views/bench/useHash.ts';
+import { fetched } from './views/fetched.tsx';
 import { KeepNotice } from './views/keep/KeepNotice.tsx';
 import { Mishap } from './views/Mishap.tsx';
 import { SafetyNet } from './views/SafetyNet.tsx';
@@ -9,31 +9,18 @@ import { Studio } from './views/Studio.tsx';
 import { useLink } from './views/take/useLink.ts';
 import { UpdateNotice } from './views/UpdateNotice.tsx';
 
-const ComparePage = lazy(async () => ({
-  default: (await import('./views/compare/ComparePage.tsx')).ComparePage,
-}));
-
-const loadBench = async () => ({
-  default: (await import('./views/bench/BenchPage.tsx')).BenchPage,
-});
-const BenchPage = lazy(loadBench);
+const compare = fetched(async () => (await import('./views/compare/ComparePage.tsx')).ComparePage);
+const bench = fetched(async () => (await import('./views/bench/BenchPage.tsx')).BenchPage);
+const shelf = fetched(async () => (await import('./views/shelf/ShelfPage.tsx')).ShelfPage);
+const ask = fetched(async () => (await import('./views/ask/AskDialog.tsx')).AskDialog);
 
 /** Fetched when the page has been open for a while, ms, so that the bench opens without a connection too. */
 const restBeforeBench = 20_000;
-setTimeout(() => loadBench().catch(() => {}), restBeforeBench);
-
-const loadShelf = async () => ({
-  default: (await import('./views/shelf/ShelfPage.tsx')).ShelfPage,
-});
-const ShelfPage = lazy(loadShelf);
+setTimeout(() => bench.fetch().catch(() => {}), restBeforeBench);
 
 /** The shelf is wanted at once when it is wanted, ms. */
 const restBeforeShelf = 4000;
-setTimeout(() => loadShelf().catch(() => {}), restBeforeShelf);
-
-const AskDialog = lazy(async () => ({
-  default: (await import('./views/ask/AskDialog.tsx')).AskDialog,
-}));
+setTimeout(() => shelf.fetch().catch(() => {}), restBeforeShelf);
 
 /** The app, and under it a net, so that a fault never leaves a blank page. */
 export function App() {
@@ -50,12 +37,7 @@ export function App() {
 /** What is being asked, over everything else. */
 function Question() {
   const isOpen = useOpenQuestion() !== null;
-  if (!isOpen) return null;
-  return (
-    <Suspense fallback={null}>
-      <AskDialog />
-    </Suspense>
-  );
+  return isOpen ? <ask.View /> : null;
 }
 
 /** The bench, the shelf, two plans, or one. */
@@ -65,14 +47,11 @@ function Page() {
   useLink(hash);
   const place = placeOf(hash, isComparing);
   if (place === 'plan') return <Studio />;
-  return (
-    <Suspense fallback={<p className="waiting">{waiting[place]}</p>}>
-      {place === 'bench' && <BenchPage />}
-      {place === 'shelf' && <ShelfPage />}
-      {place === 'compare' && <ComparePage />}
-    </Suspense>
-  );
+  const { View } = pages[place];
+  return <View standIn={<p className="waiting">{waiting[place]}</p>} />;
 }
+
+const pages = { bench, shelf, compare };
 
 const waiting = {
   bench: 'Laying the plan on the bench …',

@@ -1,14 +1,13 @@
-import { lazy, Suspense, useCallback, useRef, useState } from 'react';
+import { useCallback, useRef, useState } from 'react';
 import { useStudio } from '../keep/useStudio.ts';
 import type { Basket } from '../model/basket.ts';
 import type { Plan } from '../plan/schema.ts';
 import { FilePick } from './FilePick.tsx';
+import { fetched } from './fetched.tsx';
 import { savePlan, saveRows } from './save.ts';
 import { useShutMenu } from './useShutMenu.ts';
 
-const LinkDialog = lazy(async () => ({
-  default: (await import('./take/LinkDialog.tsx')).LinkDialog,
-}));
+const link = fetched(async () => (await import('./take/LinkDialog.tsx')).LinkDialog);
 
 interface Props {
   readonly plan: Plan;
@@ -59,11 +58,7 @@ export function FileMenu({ plan, basket, onFiles }: Props) {
           Row chart (CSV)
         </button>
       </div>
-      {isLinked && (
-        <Suspense fallback={null}>
-          <LinkDialog onClose={() => setLinked(false)} />
-        </Suspense>
-      )}
+      {isLinked && <link.View onClose={() => setLinked(false)} />}
     </div>
   );
 }

@@ -1,4 +1,4 @@
-import { lazy, Suspense, useCallback, useMemo, useRef, useState } from 'react';
+import { useCallback, useMemo, useRef, useState } from 'react';
 import { useStudio } from '../keep/useStudio.ts';
 import { rowTints } from '../mesh/rowTints.ts';
 import type { Basket } from '../model/basket.ts';
@@ -7,6 +7,7 @@ import { hasWebgl } from '../scene/hasWebgl.ts';
 import type { TakePicture } from '../scene/Snapshot.tsx';
 import { Drawings } from './Drawings.tsx';
 import { FindingsButton } from './FindingsButton.tsx';
+import { fetched } from './fetched.tsx';
 import { SafetyNet } from './SafetyNet.tsx';
 import { Status } from './Status.tsx';
 import { readingWords } from './stage/readingWords.ts';
@@ -20,14 +21,10 @@ import { ViewButtons } from './ViewButtons.tsx';
 
 const canDraw = hasWebgl();
 
-const loadStage = async () => ({ default: (await import('../scene/Stage.tsx')).Stage });
+const stage = fetched(async () => (await import('../scene/Stage.tsx')).Stage);
 // The stage is on its way while the rest of the page is still being made; who waits for it hears if it fails.
-const early = canDraw ? loadStage() : null;
-early?.catch(() => {});
-const Stage = lazy(() => early ?? loadStage());
-const BuildUpBar = lazy(async () => ({
-  default: (await import('./stage/BuildUpBar.tsx')).BuildUpBar,
-}));
+if (canDraw) stage.fetch().catch(() => {});
+const buildUp = fetched(async () => (await import('./stage/BuildUpBar.tsx')).BuildUpBar);
 
 /** Room for notes along the stage's lower edge, and for the sizes under the basket, CSS pixels. */
 const notes = { plain: 26, sizes: 70 } as const;
@@ -90,23 +87,22 @@ export function StageRoom({ onFindings }: Props) {
           drawings
         ) : (
           <SafetyNet under={() => drawings}>
-            <Suspense fallback={<p className="waiting">Laying the table …</p>}>
-              <Stage
-                basket={shown?.basket ?? null}
-                mesh={shown?.mesh ?? null}
-                row={shown === rest ? row : null}
-                onRow={pointAt}
-                view={view}
-                onView={look}
-                viewNonce={looks + sizings}
-                theme={theme}
-                label={basket ? inWords(basket) : 'The basket is being settled'}
-                readings={shown && show.sizes ? readingWords(shown.basket, row) : null}
-                tints={tints}
-                inset={inset}
-                onPicture={onPicture}
-              />
-            </Suspense>
+            <stage.View
+              standIn={<p className="waiting">Laying the table …</p>}
+              basket={shown?.basket ?? null}
+              mesh={shown?.mesh ?? null}
+              row={shown === rest ? row : null}
+              onRow={pointAt}
+              view={view}
+              onView={look}
+              viewNonce={looks + sizings}
+              theme={theme}
+              label={basket ? inWords(basket) : 'The basket is being settled'}
+              readings={shown && show.sizes ? readingWords(shown.basket, row) : null}
+              tints={tints}
+              inset={inset}
+              onPicture={onPicture}
+            />
           </SafetyNet>
         )}
         {show.tint && tints && !isDrawing && (
@@ -116,9 +112,7 @@ export function StageRoom({ onFindings }: Props) {
         {basket && <FindingsButton findings={basket.findings} onPress={onFindings} />}
       </div>
       {isBuilding && basket && (
-        <Suspense fallback={null}>
-          <BuildUpBar plan={plan} basket={basket} onShown={setBuilt} onClose={closeBuildUp} />
-        </Suspense>
+        <buildUp.View plan={plan} basket={basket} onShown={setBuilt} onClose={closeBuildUp} />
       )}
     </section>
   );

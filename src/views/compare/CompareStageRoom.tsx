@@ -1,4 +1,4 @@
-import { lazy, Suspense, useMemo } from 'react';
+import { useMemo } from 'react';
 import { presentComparison, useComparison, useSide } from '../../keep/compareHere.ts';
 import type { Side } from '../../keep/compareStudio.ts';
 import type { Basket } from '../../model/basket.ts';
@@ -6,14 +6,15 @@ import type { Unit } from '../../plan/schema.ts';
 import { formatLength } from '../../plan/units.ts';
 import { hasWebgl } from '../../scene/hasWebgl.ts';
 import type { TakePicture } from '../../scene/Snapshot.tsx';
+import { fetched } from '../fetched.tsx';
 import { SafetyNet } from '../SafetyNet.tsx';
 import { ViewButtons } from '../ViewButtons.tsx';
 import { CompareDrawings } from './CompareDrawings.tsx';
 import { LayoutButtons } from './LayoutButtons.tsx';
 
-const CompareStage = lazy(async () => ({
-  default: (await import('../../scene/compare/CompareStage.tsx')).CompareStage,
-}));
+const stage = fetched(
+  async () => (await import('../../scene/compare/CompareStage.tsx')).CompareStage,
+);
 
 const canDraw = hasWebgl();
 
@@ -38,22 +39,21 @@ export function CompareStageRoom({ rows, onRow, onPictures }: Props) {
       {canDraw ? (
         <SafetyNet under={() => drawings}>
           <ViewButtons view={view} onView={(to) => presentComparison().look(to)} />
-          <Suspense fallback={<p className="waiting">Laying the table …</p>}>
-            <CompareStage
-              a={a}
-              b={b}
-              layout={layout}
-              solid={solid}
-              rows={rows}
-              onRow={onRow}
-              view={view}
-              nonce={looks}
-              opened={opened}
-              theme={theme}
-              labels={{ a: inWords('A', a?.basket, unit), b: inWords('B', b?.basket, unit) }}
-              onPictures={onPictures}
-            />
-          </Suspense>
+          <stage.View
+            standIn={<p className="waiting">Laying the table …</p>}
+            a={a}
+            b={b}
+            layout={layout}
+            solid={solid}
+            rows={rows}
+            onRow={onRow}
+            view={view}
+            nonce={looks}
+            opened={opened}
+            theme={theme}
+            labels={{ a: inWords('A', a?.basket, unit), b: inWords('B', b?.basket, unit) }}
+            onPictures={onPictures}
+          />
         </SafetyNet>
       ) : (
         drawings

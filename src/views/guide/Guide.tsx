@@ -1,9 +1,10 @@
-import { lazy, Suspense, useState } from 'react';
+import { useState } from 'react';
 import { isGreeted, keepGreeted } from '../../keep/guideSeen.ts';
+import { fetched } from '../fetched.tsx';
 import { SafetyNet } from '../SafetyNet.tsx';
 import './guide.css';
 
-const Tour = lazy(async () => ({ default: (await import('./Tour.tsx')).Tour }));
+const tour = fetched(async () => (await import('./Tour.tsx')).Tour);
 
 interface Props {
   readonly isTouring: boolean;
@@ -21,14 +22,12 @@ export function Guide({ isTouring, onStart, onEnd }: Props) {
   if (isTouring) {
     return (
       <SafetyNet under={() => null}>
-        <Suspense fallback={null}>
-          <Tour
-            onEnd={() => {
-              know();
-              onEnd();
-            }}
-          />
-        </Suspense>
+        <tour.View
+          onEnd={() => {
+            know();
+            onEnd();
+          }}
+        />
       </SafetyNet>
     );
   }

@@ -1,10 +1,9 @@
-import { lazy, Suspense, useState } from 'react';
+import { useState } from 'react';
 import type { Basket } from '../../model/basket.ts';
+import { fetched } from '../fetched.tsx';
 
 /** What lays out pages is fetched when someone wants to print. */
-const PrintDialog = lazy(async () => ({
-  default: (await import('./PrintDialog.tsx')).PrintDialog,
-}));
+const dialog = fetched(async () => (await import('./PrintDialog.tsx')).PrintDialog);
 
 interface Props {
   readonly basket: Basket | null;
@@ -19,15 +18,15 @@ export function PrintButton({ basket }: Props) {
         Print
       </button>
       {shown && (
-        <Suspense
-          fallback={
+        <dialog.View
+          standIn={
             <p className="print-waiting" role="status">
               Getting the pages ready …
             </p>
           }
-        >
-          <PrintDialog basket={shown} onClose={() => show(null)} />
-        </Suspense>
+          basket={shown}
+          onClose={() => show(null)}
+        />
       )}
     </>
   );
