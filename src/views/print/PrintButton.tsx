@@ -1,4 +1,5 @@
 import { lazy, Suspense, useState } from 'react';
+import { appWords } from '#words/app.ts';
 import type { Basket } from '../../model/basket.ts';
 
 /** What lays out pages is fetched when someone wants to print. */
@@ -16,13 +17,13 @@ export function PrintButton({ basket }: Props) {
   return (
     <>
       <button type="button" disabled={!basket} onClick={() => show(basket)}>
-        Print
+        {appWords.print}
       </button>
       {shown && (
         <Suspense
           fallback={
             <p className="print-waiting" role="status">
-              Getting the pages ready …
+              {appWords.gettingPages}
             </p>
           }
         >
