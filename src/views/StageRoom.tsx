@@ -1,4 +1,5 @@
 import { lazy, Suspense, useCallback, useMemo, useRef, useState } from 'react';
+import { stageWords } from '#words/stage.ts';
 import { useStudio } from '../keep/useStudio.ts';
 import { rowTints } from '../mesh/rowTints.ts';
 import type { Basket } from '../model/basket.ts';
@@ -72,7 +73,11 @@ export function StageRoom({ onFindings }: Props) {
     setBuilt(null);
   }, []);
   return (
-    <section className="stage-room studio-stage" data-drawn={!canDraw} aria-label="Basket">
+    <section
+      className="stage-room studio-stage"
+      data-drawn={!canDraw}
+      aria-label={stageWords.basket}
+    >
       <div className="stage-box" data-drawing={isDrawing}>
         <div className="stage-head" ref={head}>
           {!isDrawing && <ViewButtons view={view} onView={look} />}
@@ -90,7 +95,7 @@ export function StageRoom({ onFindings }: Props) {
           drawings
         ) : (
           <SafetyNet under={() => drawings}>
-            <Suspense fallback={<p className="waiting">Laying the table …</p>}>
+            <Suspense fallback={<p className="waiting">{stageWords.waiting}</p>}>
               <Stage
                 basket={shown?.basket ?? null}
                 mesh={shown?.mesh ?? null}
@@ -100,7 +105,7 @@ export function StageRoom({ onFindings }: Props) {
                 onView={look}
                 viewNonce={looks + sizings}
                 theme={theme}
-                label={basket ? inWords(basket) : 'The basket is being settled'}
+                label={basket ? inWords(basket) : stageWords.unsettled}
                 readings={shown && show.sizes ? readingWords(shown.basket, row) : null}
                 tints={tints}
                 inset={inset}
@@ -128,5 +133,12 @@ export function StageRoom({ onFindings }: Props) {
 function inWords({ plan, summary }: Basket): string {
   const length = (mm: number) => formatLength(mm, plan.display.unit);
   const { rim, belly, height, ends, rows } = summary;
-  return `Woven basket, ${length(height)} high, ${length(rim.length)} by ${length(rim.width)} across the rim, widest at row ${belly.row}; ${ends} ends and ${rows} rows`;
+  return stageWords.picture({
+    height: length(height),
+    rimLength: length(rim.length),
+    rimWidth: length(rim.width),
+    bellyRow: belly.row,
+    ends,
+    rows,
+  });
 }
