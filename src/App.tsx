@@ -1,4 +1,5 @@
 import { lazy, Suspense } from 'react';
+import { appWords } from '#words/app.ts';
 import { useComparison } from './keep/compareHere.ts';
 import { useOpenQuestion } from './views/ask/asking.ts';
 import { useHash } from './views/bench/useHash.ts';
@@ -66,7 +67,7 @@ function Page() {
   const place = placeOf(hash, isComparing);
   if (place === 'plan') return <Studio />;
   return (
-    <Suspense fallback={<p className="waiting">{waiting[place]}</p>}>
+    <Suspense fallback={<p className="waiting">{appWords.waiting[place]}</p>}>
       {place === 'bench' && <BenchPage />}
       {place === 'shelf' && <ShelfPage />}
       {place === 'compare' && <ComparePage />}
@@ -74,13 +75,7 @@ function Page() {
   );
 }
 
-const waiting = {
-  bench: 'Laying the plan on the bench …',
-  shelf: 'Opening the shelf …',
-  compare: 'Laying out both plans …',
-} as const;
-
-function placeOf(hash: string, isComparing: boolean): keyof typeof waiting | 'plan' {
+function placeOf(hash: string, isComparing: boolean): keyof typeof appWords.waiting | 'plan' {
   if (hash === '#bench') return 'bench';
   if (/^#shelf(=|$)/.test(hash)) return 'shelf';
   return isComparing ? 'compare' : 'plan';
