@@ -1,3 +1,4 @@
+import { appWords } from '#words/app.ts';
 import { useComparison } from './keep/compareHere.ts';
 import { useOpenQuestion } from './views/ask/asking.ts';
 import { useHash } from './views/bench/useHash.ts';
@@ -48,18 +49,12 @@ function Page() {
   const place = placeOf(hash, isComparing);
   if (place === 'plan') return <Studio />;
   const { View } = pages[place];
-  return <View standIn={<p className="waiting">{waiting[place]}</p>} />;
+  return <View standIn={<p className="waiting">{appWords.waiting[place]}</p>} />;
 }
 
 const pages = { bench, shelf, compare };
 
-const waiting = {
-  bench: 'Laying the plan on the bench …',
-  shelf: 'Opening the shelf …',
-  compare: 'Laying out both plans …',
-} as const;
-
-function placeOf(hash: string, isComparing: boolean): keyof typeof waiting | 'plan' {
+function placeOf(hash: string, isComparing: boolean): keyof typeof pages | 'plan' {
   if (hash === '#bench') return 'bench';
   if (/^#shelf(=|$)/.test(hash)) return 'shelf';
   return isComparing ? 'compare' : 'plan';

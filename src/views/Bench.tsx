@@ -1,4 +1,5 @@
 import { useMemo, useState } from 'react';
+import { appWords } from '#words/app.ts';
 import { FindingList } from '../charts/FindingList.tsx';
 import { GirthLine } from '../charts/GirthLine.tsx';
 import { RowTable } from '../charts/RowTable.tsx';
@@ -13,9 +14,9 @@ import { Tabs } from './Tabs.tsx';
 import { useMedia } from './useMedia.ts';
 
 const tabs = [
-  { name: 'plan', title: 'Plan' },
-  { name: 'rows', title: 'Row chart' },
-  { name: 'summary', title: 'Summary' },
+  { name: 'plan', title: appWords.rooms.plan },
+  { name: 'rows', title: appWords.rooms.rowChart },
+  { name: 'summary', title: appWords.rooms.summaryTab },
 ] as const;
 
 type TabName = (typeof tabs)[number]['name'];
@@ -34,7 +35,7 @@ export function Bench() {
   return (
     <main className="bench">
       <StageRoom onFindings={() => showFindings(setTab)} />
-      <section className="girth-room" aria-label="Girth line">
+      <section className="girth-room" aria-label={appWords.rooms.girthLine}>
         <GirthLine
           plan={plan}
           girths={girths}
@@ -45,10 +46,10 @@ export function Bench() {
         />
       </section>
       {isNarrow && <Tabs tabs={tabs} chosen={tab} onChoose={setTab} />}
-      <Room {...room('plan')} title="Plan">
+      <Room {...room('plan')} title={appWords.rooms.plan}>
         <PlanPanel plan={plan} onChange={change} />
       </Room>
-      <Room {...room('rows')} title="Row chart">
+      <Room {...room('rows')} title={appWords.rooms.rowChart}>
         <RowTable
           plan={plan}
           girths={girths}
@@ -59,7 +60,7 @@ export function Bench() {
           onSave={basket ? () => saveRows(basket) : undefined}
         />
       </Room>
-      <Room {...room('summary')} title="Summary and findings" takesKeyboard>
+      <Room {...room('summary')} title={appWords.rooms.summary} takesKeyboard>
         {basket && <SummaryCard basket={basket} />}
         {basket && <FindingList basket={basket} plan={plan} onRow={pointAt} onChange={change} />}
       </Room>

@@ -1,4 +1,5 @@
 import { useMemo } from 'react';
+import { stageWords } from '#words/stage.ts';
 import { OutlineDrawing } from '../charts/OutlineDrawing.tsx';
 import { outline } from '../mesh/outline.ts';
 import type { Basket } from '../model/basket.ts';
@@ -10,10 +11,7 @@ interface Props {
   readonly isChosen?: boolean;
 }
 
-const drawn = [
-  { view: 'side', title: 'Side view' },
-  { view: 'end', title: 'End view' },
-] as const;
+const drawn = ['side', 'end'] as const;
 
 /** Side and end view as line drawings: asked for, or for a browser without WebGL. */
 export function Drawings({ basket, row, isChosen = false }: Props) {
@@ -23,18 +21,13 @@ export function Drawings({ basket, row, isChosen = false }: Props) {
   );
   return (
     <div className="drawings">
-      {!isChosen && (
-        <p className="soft">
-          The basket cannot be shown in three dimensions here (that takes WebGL), so it is drawn in
-          outline. All else works as it should.
-        </p>
-      )}
+      {!isChosen && <p className="soft">{stageWords.noWebgl}</p>}
       {basket && outlines && (
         <div className="drawings-pair">
-          {drawn.map(({ view, title }) => (
+          {drawn.map((view) => (
             <div key={view} style={{ flexGrow: outlines[view].width }}>
               <OutlineDrawing
-                title={title}
+                title={stageWords.viewNames[view]}
                 outline={outlines[view]}
                 row={row}
                 unit={basket.plan.display.unit}

@@ -1,4 +1,5 @@
 import { useEffect, useState } from 'react';
+import { appWords } from '#words/app.ts';
 
 interface Props {
   readonly onFiles: (files: readonly File[]) => void;
@@ -7,7 +8,7 @@ interface Props {
 }
 
 /** Takes files dropped anywhere on the page, and says so while they are held over it. */
-export function FileDrop({ onFiles, words = 'Drop the plan here to open it' }: Props) {
+export function FileDrop({ onFiles, words = appWords.file.drop }: Props) {
   const [isOver, setOver] = useState(false);
   useEffect(() => {
     const hasFile = ({ dataTransfer }: DragEvent) => dataTransfer?.types.includes('Files') ?? false;

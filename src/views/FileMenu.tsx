@@ -1,4 +1,5 @@
 import { useCallback, useRef, useState } from 'react';
+import { appWords } from '#words/app.ts';
 import { useStudio } from '../keep/useStudio.ts';
 import type { Basket } from '../model/basket.ts';
 import type { Plan } from '../plan/schema.ts';
@@ -41,21 +42,25 @@ export function FileMenu({ plan, basket, onFiles }: Props) {
         aria-controls="file-menu"
         onClick={() => setOpen(!isOpen)}
       >
-        File <span aria-hidden="true">▾</span>
+        {appWords.file.menu} <span aria-hidden="true">▾</span>
       </button>
       <div id="file-menu" className="menu-list" hidden={!isOpen}>
-        <FilePick label="Open …" isMany onFiles={(files) => act(() => onFiles(files))()} />
+        <FilePick
+          label={appWords.file.open}
+          isMany
+          onFiles={(files) => act(() => onFiles(files))()}
+        />
         <button type="button" onClick={act(() => savePlan(plan))}>
-          Save as a file
+          {appWords.file.save}
         </button>
         <button type="button" onClick={act(() => setLinked(true))}>
-          Copy a link …
+          {appWords.file.copyLink}
         </button>
         <a className="menu-link" href={`#shelf=${id}`}>
-          Earlier versions …
+          {appWords.file.earlierVersions}
         </a>
         <button type="button" disabled={!basket} onClick={act(() => basket && saveRows(basket))}>
-          Row chart (CSV)
+          {appWords.file.rowChart}
         </button>
       </div>
       {isLinked && <link.View onClose={() => setLinked(false)} />}

@@ -1,4 +1,5 @@
 import { useRef } from 'react';
+import { appWords } from '#words/app.ts';
 
 interface Props {
   readonly label: string;
@@ -20,7 +21,7 @@ export function FilePick({ label, isMany = false, onFiles }: Props) {
         type="file"
         accept=".json,application/json,.zip,application/zip"
         multiple={isMany}
-        aria-label="Plan file to open"
+        aria-label={appWords.file.pick}
         tabIndex={-1}
         hidden
         onChange={({ target }) => {

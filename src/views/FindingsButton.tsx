@@ -1,3 +1,4 @@
+import { stageWords } from '#words/stage.ts';
 import type { Finding } from '../model/basket.ts';
 
 interface Props {
@@ -12,7 +13,7 @@ export function FindingsButton({ findings, onPress }: Props) {
   const severity = grave.some((one) => one.severity === 'stop') ? 'stop' : 'warn';
   return (
     <button type="button" className="findings-button" data-severity={severity} onClick={onPress}>
-      {grave.length === 1 ? '1 finding' : `${grave.length} findings`}
+      {stageWords.findings(grave.length)}
     </button>
   );
 }

@@ -1,6 +1,6 @@
+import { appWords } from '#words/app.ts';
 import { presentComparison } from '../keep/compareHere.ts';
 import { useStudio } from '../keep/useStudio.ts';
-import type { Unit } from '../plan/schema.ts';
 import { units } from '../plan/schema.ts';
 import { FileMenu } from './FileMenu.tsx';
 import { PlanName } from './PlanName.tsx';
@@ -12,12 +12,6 @@ interface Props {
   readonly onFiles: (files: readonly File[]) => void;
   readonly onHelp: () => void;
 }
-
-const unitTitles: Readonly<Record<Unit, string>> = {
-  in: 'inches',
-  cm: 'centimetres',
-  mm: 'millimetres',
-};
 
 /** The head of the page: what the plan is called, and all that is done with it as a whole. */
 export function Header({ onFiles, onHelp }: Props) {
@@ -31,30 +25,30 @@ export function Header({ onFiles, onHelp }: Props) {
       <div className="head-tools">
         <UndoButtons />
         <a className="head-link" href="#shelf">
-          Shelf
+          {appWords.shelf}
         </a>
         <FileMenu plan={plan} basket={basket} onFiles={onFiles} />
         <button type="button" data-tour="compare" onClick={() => presentComparison().open()}>
-          Compare
+          {appWords.compare}
         </button>
         <a className="head-link" href="#bench">
-          At the bench
+          {appWords.atTheBench}
         </a>
         <label className="head-field units-field">
-          <span className="unseen">Lengths in</span>
+          <span className="unseen">{appWords.lengthsIn}</span>
           <select
             value={plan.display.unit}
             onChange={({ target }) => {
               const unit = units.find((one) => one === target.value) ?? 'in';
               change(
                 { ...plan, display: { ...plan.display, unit } },
-                `lengths in ${unitTitles[unit]}`,
+                appWords.settingUnit(appWords.units[unit]),
               );
             }}
           >
             {units.map((unit) => (
               <option key={unit} value={unit}>
-                {unitTitles[unit]}
+                {appWords.units[unit]}
               </option>
             ))}
           </select>
@@ -63,8 +57,8 @@ export function Header({ onFiles, onHelp }: Props) {
         <button
           type="button"
           data-tour="help"
-          aria-label="Help: tour, words, keys"
-          title="Help: tour, words, keys (?)"
+          aria-label={appWords.help}
+          title={appWords.helpWithKey}
           onClick={onHelp}
         >
           ?

@@ -1,4 +1,7 @@
 import type { RefObject } from 'react';
+import { appWords } from '#words/app.ts';
+import { helpWords } from '#words/help.ts';
+import { stageWords } from '#words/stage.ts';
 import { tradeWords } from '../form/tradeWords.ts';
 import { stageViews } from './stageViews.ts';
 
@@ -8,14 +11,14 @@ interface Props {
 }
 
 const keys: readonly (readonly [keys: string, does: string])[] = [
-  ...stageViews.map(({ title }, index) => [`${index + 1}`, `${title} view`] as const),
-  ['Ctrl or ⌘ Z', 'Undo'],
-  ['Ctrl or ⌘ Y', 'Redo'],
-  ['Arrows', 'On a point of the girth line: move it'],
-  ['A', 'On a point: add the next one'],
-  ['Delete', 'On a point: take it away'],
-  ['?', 'This page'],
-  ['Esc', 'Close what is open'],
+  ...stageViews.map(({ view }, index) => [`${index + 1}`, stageWords.viewNames[view]] as const),
+  [helpWords.key.undo, appWords.undo],
+  [helpWords.key.redo, appWords.redo],
+  [helpWords.key.arrows, helpWords.does.arrows],
+  [helpWords.key.add, helpWords.does.add],
+  [helpWords.key.delete, helpWords.does.delete],
+  [helpWords.key.help, helpWords.does.help],
+  [helpWords.key.escape, helpWords.does.escape],
 ];
 
 /** Tour, words of the trade and keys, in a dialog that its opener shows. */
@@ -27,18 +30,18 @@ export function Help({ dialog, onTour }: Props) {
   return (
     <dialog ref={dialog} className="help" aria-labelledby="help-title">
       <header className="help-head">
-        <h2 id="help-title">Help</h2>
+        <h2 id="help-title">{helpWords.title}</h2>
         <button type="button" className="main-button" onClick={start}>
-          Show me round
+          {appWords.newcomer.showMeRound}
         </button>
         <form method="dialog">
-          <button type="submit">Close</button>
+          <button type="submit">{appWords.close}</button>
         </form>
       </header>
       {/* biome-ignore lint/a11y/noNoninteractiveTabindex: it is scrolled by keyboard too */}
-      <section className="help-pages" aria-label="Words and keys" tabIndex={0}>
+      <section className="help-pages" aria-label={helpWords.pages} tabIndex={0}>
         <div>
-          <h3>Words of the trade</h3>
+          <h3>{helpWords.tradeWords}</h3>
           <dl className="help-words">
             {Object.entries(tradeWords).map(([word, meaning]) => (
               <div key={word}>
@@ -49,7 +52,7 @@ export function Help({ dialog, onTour }: Props) {
           </dl>
         </div>
         <div>
-          <h3>Keys</h3>
+          <h3>{helpWords.keys}</h3>
           <dl className="help-keys">
             {keys.map(([key, does]) => (
               <div key={key}>
@@ -60,7 +63,7 @@ export function Help({ dialog, onTour }: Props) {
               </div>
             ))}
           </dl>
-          <p className="soft">They work wherever you are not typing.</p>
+          <p className="soft">{helpWords.where}</p>
         </div>
       </section>
     </dialog>

@@ -1,3 +1,4 @@
+import { appWords } from '#words/app.ts';
 import { startAgain } from '../keep/openKept.ts';
 import { presentStudio } from '../keep/useStudio.ts';
 import { savePlan } from './save.ts';
@@ -10,25 +11,25 @@ interface Props {
 export function Mishap({ error }: Props) {
   return (
     <main className="mishap">
-      <h1>Girthline stopped</h1>
-      <p>Something went wrong in the program, not in your basket. Your plan is still here.</p>
+      <h1>{appWords.mishap.title}</h1>
+      <p>{appWords.mishap.text}</p>
       <p className="mishap-buttons">
         <button
           type="button"
           className="main-button"
           onClick={() => savePlan(presentStudio().plan)}
         >
-          Save the plan as a file
+          {appWords.mishap.savePlan}
         </button>
         <button type="button" onClick={() => globalThis.location.reload()}>
-          Load the page again
+          {appWords.mishap.loadAgain}
         </button>
         <button type="button" onClick={startAgain}>
-          Start again with the first basket
+          {appWords.mishap.startAgain}
         </button>
       </p>
       <details>
-        <summary>What the program said</summary>
+        <summary>{appWords.mishap.details}</summary>
         <pre>{String(error)}</pre>
       </details>
     </main>

@@ -1,4 +1,5 @@
 import { useState } from 'react';
+import { appWords } from '#words/app.ts';
 import { limits } from '../plan/limits.ts';
 import type { Plan } from '../plan/schema.ts';
 
@@ -12,12 +13,12 @@ export function PlanName({ plan, onChange }: Props) {
   const [typed, setTyped] = useState<string | null>(null);
   const take = () => {
     const name = typed?.trim();
-    if (name && name !== plan.name) onChange({ ...plan, name }, `naming it ${name}`);
+    if (name && name !== plan.name) onChange({ ...plan, name }, appWords.namingIt(name));
     setTyped(null);
   };
   return (
     <label className="plan-name">
-      <span className="unseen">Name of the plan</span>
+      <span className="unseen">{appWords.planName}</span>
       <input
         value={typed ?? plan.name}
         maxLength={limits.name.most}

@@ -1,3 +1,5 @@
+import { appWords } from '#words/app.ts';
+
 interface Props {
   /** One line for each thing that is wrong. */
   readonly problem: string;
@@ -20,7 +22,7 @@ export function ProblemBanner({ problem, onDismiss }: Props) {
         )}
       </div>
       <button type="button" onClick={onDismiss}>
-        Put away
+        {appWords.putAway}
       </button>
     </div>
   );

@@ -1,4 +1,5 @@
 import { useEffect, useState } from 'react';
+import { stageWords } from '#words/stage.ts';
 import { useStudio } from '../keep/useStudio.ts';
 import type { Basket } from '../model/basket.ts';
 import { formatLength } from '../plan/units.ts';
@@ -20,7 +21,7 @@ export function Spoken() {
   }, [text]);
   return (
     <span className="unseen" role="status">
-      {state === 'failed' ? 'Not settled' : said}
+      {state === 'failed' ? stageWords.notSettled : said}
     </span>
   );
 }
@@ -29,7 +30,12 @@ export function Spoken() {
 function inWords({ plan, summary, findings, settling }: Basket): string {
   const length = (mm: number) => formatLength(mm, plan.display.unit);
   const { belly, rim, height } = summary;
-  const count = findings.length === 1 ? '1 finding' : `${findings.length || 'no'} findings`;
-  const rest = settling.converged ? '' : 'Not quite at rest. ';
-  return `${rest}Belly ${length(belly.tapeGirth)} at row ${belly.row}, rim ${length(rim.tapeGirth)}, height ${length(height)}; ${count}.`;
+  return stageWords.said({
+    isAtRest: settling.converged,
+    belly: length(belly.tapeGirth),
+    bellyRow: belly.row,
+    rim: length(rim.tapeGirth),
+    height: length(height),
+    findings: findings.length,
+  });
 }

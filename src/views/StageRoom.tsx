@@ -1,4 +1,5 @@
 import { useCallback, useMemo, useRef, useState } from 'react';
+import { stageWords } from '#words/stage.ts';
 import { useStudio } from '../keep/useStudio.ts';
 import { rowTints } from '../mesh/rowTints.ts';
 import type { Basket } from '../model/basket.ts';
@@ -69,7 +70,11 @@ export function StageRoom({ onFindings }: Props) {
     setBuilt(null);
   }, []);
   return (
-    <section className="stage-room studio-stage" data-drawn={!canDraw} aria-label="Basket">
+    <section
+      className="stage-room studio-stage"
+      data-drawn={!canDraw}
+      aria-label={stageWords.basket}
+    >
       <div className="stage-box" data-drawing={isDrawing}>
         <div className="stage-head" ref={head}>
           {!isDrawing && <ViewButtons view={view} onView={look} />}
@@ -88,7 +93,7 @@ export function StageRoom({ onFindings }: Props) {
         ) : (
           <SafetyNet under={() => drawings}>
             <stage.View
-              standIn={<p className="waiting">Laying the table …</p>}
+              standIn={<p className="waiting">{stageWords.waiting}</p>}
               basket={shown?.basket ?? null}
               mesh={shown?.mesh ?? null}
               row={shown === rest ? row : null}
@@ -97,7 +102,7 @@ export function StageRoom({ onFindings }: Props) {
               onView={look}
               viewNonce={looks + sizings}
               theme={theme}
-              label={basket ? inWords(basket) : 'The basket is being settled'}
+              label={basket ? inWords(basket) : stageWords.unsettled}
               readings={shown && show.sizes ? readingWords(shown.basket, row) : null}
               tints={tints}
               inset={inset}
@@ -122,5 +127,12 @@ export function StageRoom({ onFindings }: Props) {
 function inWords({ plan, summary }: Basket): string {
   const length = (mm: number) => formatLength(mm, plan.display.unit);
   const { rim, belly, height, ends, rows } = summary;
-  return `Woven basket, ${length(height)} high, ${length(rim.length)} by ${length(rim.width)} across the rim, widest at row ${belly.row}; ${ends} ends and ${rows} rows`;
+  return stageWords.picture({
+    height: length(height),
+    rimLength: length(rim.length),
+    rimWidth: length(rim.width),
+    bellyRow: belly.row,
+    ends,
+    rows,
+  });
 }

@@ -1,3 +1,4 @@
+import { stageWords } from '#words/stage.ts';
 import { useStudio } from '../keep/useStudio.ts';
 import { Spoken } from './Spoken.tsx';
 
@@ -16,7 +17,7 @@ export function Status() {
 }
 
 function shown(state: 'settling' | 'settled' | 'failed', hasConverged: boolean): string {
-  if (state === 'failed') return 'Not settled';
-  if (state === 'settling') return 'Settling …';
-  return hasConverged ? 'Settled' : 'Not quite at rest';
+  if (state === 'failed') return stageWords.notSettled;
+  if (state === 'settling') return stageWords.settling;
+  return hasConverged ? stageWords.settled : stageWords.notAtRest;
 }

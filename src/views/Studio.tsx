@@ -1,4 +1,5 @@
 import { useCallback, useRef, useState } from 'react';
+import { appWords } from '#words/app.ts';
 import { presentStudio, useStudio } from '../keep/useStudio.ts';
 import { Bench } from './Bench.tsx';
 import { FileDrop } from './FileDrop.tsx';
@@ -43,5 +44,5 @@ export function Studio() {
 function takeFiles(files: readonly File[]): void {
   import('./take/takeFiles.ts')
     .then(({ takeFilesHere }) => takeFilesHere(files))
-    .catch(() => presentStudio().showProblem(`${files[0]?.name}: this file could not be opened`));
+    .catch(() => presentStudio().showProblem(appWords.file.notOpened(files[0]?.name ?? '')));
 }

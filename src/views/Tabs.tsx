@@ -1,4 +1,5 @@
 import type { KeyboardEvent } from 'react';
+import { appWords } from '#words/app.ts';
 
 export interface Tab<Name extends string> {
   readonly name: Name;
@@ -24,7 +25,7 @@ export function Tabs<Name extends string>({ tabs, chosen, onChoose }: Props<Name
     currentTarget.querySelectorAll('button')[next]?.focus();
   };
   return (
-    <div className="tabs" role="tablist" aria-label="Rooms of the plan" onKeyDown={move}>
+    <div className="tabs" role="tablist" aria-label={appWords.rooms.all} onKeyDown={move}>
       {tabs.map(({ name, title }) => (
         <button
           key={name}

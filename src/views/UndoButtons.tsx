@@ -1,3 +1,4 @@
+import { appWords } from '#words/app.ts';
 import { useStudio } from '../keep/useStudio.ts';
 
 /** Undo and redo, each saying what it would bring back. */
@@ -10,18 +11,18 @@ export function UndoButtons() {
     <span className="button-pair">
       <button
         type="button"
-        aria-label="Undo"
+        aria-label={appWords.undo}
         disabled={!back}
-        title={back && `Undo ${back}`}
+        title={back && appWords.undoThis(back)}
         onClick={undo}
       >
         <TurnBack />
       </button>
       <button
         type="button"
-        aria-label="Redo"
+        aria-label={appWords.redo}
         disabled={!forward}
-        title={forward && `Redo ${forward}`}
+        title={forward && appWords.redoThis(forward)}
         onClick={redo}
       >
         <TurnBack isMirrored />

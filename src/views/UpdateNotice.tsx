@@ -1,14 +1,8 @@
-import type { AppUpdate } from '../keep/appUpdate.ts';
+import { keepNoticeWords } from '#words/keepNotices.ts';
 import { leaveUpdate, takeUpdate, useAppUpdate } from '../keep/appUpdate.ts';
 import './updateNotice.css';
 
-const words: Readonly<Record<Exclude<AppUpdate, 'none'>, { text: string; take: string }>> = {
-  ready: { text: 'A newer Girthline is ready.', take: 'Load it now' },
-  elsewhere: {
-    text: 'Another window has loaded a newer Girthline. This one may miss parts until it is loaded again.',
-    take: 'Load again',
-  },
-};
+const words = keepNoticeWords.update;
 
 /** Says quietly that there is a newer app, in a corner that moves nothing; the person chooses when. */
 export function UpdateNotice() {
@@ -17,12 +11,12 @@ export function UpdateNotice() {
     <div role="status">
       {update !== 'none' && (
         <div className="update-notice">
-          <p>{words[update].text} Your plan stays as it is.</p>
+          <p>{words[update]}</p>
           <button type="button" className="main-button" onClick={takeUpdate}>
-            {words[update].take}
+            {words.take[update]}
           </button>
           <button type="button" onClick={leaveUpdate}>
-            Later
+            {words.later}
           </button>
         </div>
       )}

@@ -1,3 +1,4 @@
+import { stageWords } from '#words/stage.ts';
 import type { StageView } from '../keep/studio.ts';
 import { stageViews } from './stageViews.ts';
 
@@ -7,20 +8,20 @@ interface Props {
 }
 
 /** One button for each way to look at the basket. */
-export function ViewButtons({ view, onView }: Props) {
+export function ViewButtons({ view: shown, onView }: Props) {
   return (
     <fieldset className="view-buttons">
-      <legend className="unseen">Look at the basket from</legend>
-      {stageViews.map((one, index) => (
+      <legend className="unseen">{stageWords.lookFrom}</legend>
+      {stageViews.map(({ view, title }, index) => (
         <button
-          key={one.view}
+          key={view}
           type="button"
-          aria-pressed={view === one.view}
+          aria-pressed={shown === view}
           aria-keyshortcuts={`${index + 1}`}
-          title={`${one.title} view (key ${index + 1})`}
-          onClick={() => onView(one.view)}
+          title={stageWords.viewWithKey(stageWords.viewNames[view], index + 1)}
+          onClick={() => onView(view)}
         >
-          {one.title}
+          {title}
         </button>
       ))}
     </fieldset>

@@ -1,4 +1,5 @@
 /** Files for the person at the page: the plan and the row chart. */
+import { appWords } from '#words/app.ts';
 import { rowsCsv } from '../export/rowsCsv.ts';
 import type { Basket } from '../model/basket.ts';
 import { writePlan } from '../plan/read.ts';
@@ -11,7 +12,7 @@ export function savePlan(plan: Plan): void {
 
 /** Offers the row chart as `name rows.csv`. */
 export function saveRows(basket: Basket): void {
-  download(`${fileStem(basket.plan.name)} rows.csv`, 'text/csv', rowsCsv(basket));
+  download(appWords.fileName.rows(fileStem(basket.plan.name)), 'text/csv', rowsCsv(basket));
 }
 
 /** The plan's name without what a file system may not like. */
@@ -20,7 +21,7 @@ export function fileStem(name: string): string {
     .replaceAll(/[\\/:*?"<>|\p{Cc}]/gu, ' ')
     .replaceAll(/\s+/g, ' ')
     .replace(/^[. ]+|[. ]+$/g, '');
-  return stem.slice(0, 80) || 'basket';
+  return stem.slice(0, 80) || appWords.fileName.unnamed;
 }
 
 /** Offers a file; `content` is its text or its bytes. */

@@ -1,10 +1,11 @@
+import { stageWords } from '#words/stage.ts';
 import type { StageView } from '../keep/studio.ts';
 
 /** The five ways to look at the basket, in the order of their keys 1 to 5. */
 export const stageViews: readonly { readonly view: StageView; readonly title: string }[] = [
-  { view: 'quarter', title: 'Three-quarter' },
-  { view: 'side', title: 'Side' },
-  { view: 'end', title: 'End' },
-  { view: 'top', title: 'Top' },
-  { view: 'underside', title: 'Underside' },
+  { view: 'quarter', title: stageWords.views.quarter },
+  { view: 'side', title: stageWords.views.side },
+  { view: 'end', title: stageWords.views.end },
+  { view: 'top', title: stageWords.views.top },
+  { view: 'underside', title: stageWords.views.underside },
 ];

@@ -1,4 +1,5 @@
 import { useState } from 'react';
+import { appWords } from '#words/app.ts';
 import { isGreeted, keepGreeted } from '../../keep/guideSeen.ts';
 import { fetched } from '../fetched.tsx';
 import { SafetyNet } from '../SafetyNet.tsx';
@@ -33,13 +34,13 @@ export function Guide({ isTouring, onStart, onEnd }: Props) {
   }
   if (isKnown) return null;
   return (
-    <aside className="greeting" aria-label="For newcomers">
-      <p>New here? Drag a point of the girth line, and the basket follows.</p>
+    <aside className="greeting" aria-label={appWords.newcomer.label}>
+      <p>{appWords.newcomer.text}</p>
       <button type="button" className="main-button" onClick={onStart}>
-        Show me round
+        {appWords.newcomer.showMeRound}
       </button>
       <button type="button" onClick={know}>
-        Not now
+        {appWords.newcomer.notNow}
       </button>
     </aside>
   );

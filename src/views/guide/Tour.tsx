@@ -1,4 +1,5 @@
 import { useEffect, useLayoutEffect, useRef, useState } from 'react';
+import { tourWords } from '#words/tour.ts';
 import { besidePlace } from './besidePlace.ts';
 import { tourSteps } from './tourSteps.ts';
 import { usePlaceOf } from './usePlaceOf.ts';
@@ -66,15 +67,13 @@ export function Tour({ onEnd }: { readonly onEnd: () => void }) {
         aria-describedby="tour-text"
         tabIndex={-1}
       >
-        <p className="tour-count">
-          {at + 1} of {tourSteps.length}
-        </p>
+        <p className="tour-count">{tourWords.step(at + 1, tourSteps.length)}</p>
         <h2 id="tour-title">{step.title}</h2>
         <p id="tour-text">{step.text}</p>
         <div className="tour-buttons">
           {at > 0 && (
             <button type="button" onClick={() => setAt(at - 1)}>
-              Back
+              {tourWords.back}
             </button>
           )}
           <button
@@ -82,11 +81,11 @@ export function Tour({ onEnd }: { readonly onEnd: () => void }) {
             className="main-button"
             onClick={() => (isLast ? onEnd() : setAt(at + 1))}
           >
-            {isLast ? 'Done' : 'Next'}
+            {isLast ? tourWords.done : tourWords.next}
           </button>
           {!isLast && (
             <button type="button" onClick={onEnd}>
-              End the tour
+              {tourWords.end}
             </button>
           )}
         </div>

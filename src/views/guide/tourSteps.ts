@@ -1,3 +1,5 @@
+import { tourWords } from '#words/tour.ts';
+
 /** What the tour shows: a place on the page, and what to do there. */
 export interface TourStep {
   /** Places that may stand for it, the first that is to be seen is taken. */
@@ -7,36 +9,9 @@ export interface TourStep {
 }
 
 export const tourSteps: readonly TourStep[] = [
-  {
-    places: ['.stage-room'],
-    title: 'This is your basket',
-    text: 'Drag it to turn it. Whatever you change in the plan is seen here at once.',
-  },
-  {
-    places: ['.girth-room'],
-    title: 'Pull in, and watch the belly',
-    text:
-      'The line is half the outline of the basket: rows go up, girth goes out to the right. Drag its ' +
-      'top point to the left, or go to it by Tab and press the left arrow: the rim pulls in, and the ' +
-      'belly under it changes.',
-  },
-  {
-    places: ['[data-tour=compare]'],
-    title: 'Two flares next to each other',
-    text:
-      'Compare lays a second plan beside this one. Change its line, and read the difference row by ' +
-      'row.',
-  },
-  {
-    places: ['.rows-room', '#tab-rows'],
-    title: 'Take the row chart with you',
-    text:
-      'It has the tape girth of every row. Save it as a table, print it as a sheet, or weave from ' +
-      'the screen: At the bench has it in figures that are read from afar.',
-  },
-  {
-    places: ['[data-tour=help]'],
-    title: 'Words, keys, and this tour',
-    text: 'A ? beside a word of the trade says what it means. All of them are here, with the keys.',
-  },
+  { places: ['.stage-room'], ...tourWords.basket },
+  { places: ['.girth-room'], ...tourWords.girthLine },
+  { places: ['[data-tour=compare]'], ...tourWords.compare },
+  { places: ['.rows-room', '#tab-rows'], ...tourWords.rowChart },
+  { places: ['[data-tour=help]'], ...tourWords.help },
 ];

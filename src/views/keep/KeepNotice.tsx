@@ -1,20 +1,12 @@
 import { useEffect, useState } from 'react';
+import { appWords } from '#words/app.ts';
+import { keepNoticeWords } from '#words/keepNotices.ts';
 import { keepMine, takeTheirs } from '../../keep/clash.ts';
 import type { NotKept } from '../../keep/shelf/keepState.ts';
 import { useKeepState } from '../../keep/shelf/keepState.ts';
 import { presentStudio } from '../../keep/useStudio.ts';
 import { savePlan } from '../save.ts';
 import './keepNotice.css';
-
-const words: Readonly<Record<NotKept, string>> = {
-  none: 'This browser gives Girthline no place to keep plans; perhaps this is a private window. Everything works, but your plan may be gone when you close the page: save it as a file before.',
-  newer:
-    'The shelf of this browser was written by a newer Girthline, so it is left untouched. Everything works here, but what you do now does not go on the shelf: save it as a file, or load the page again to get the newer one.',
-  busy: 'Another window holds the shelf up. Close the other Girthline windows and load this page again; until then what you do goes nowhere but into a file you save.',
-  full: 'This browser has no room left, so your last changes are not kept. Save the plan as a file now. Girthline goes on trying; deleting plans from the shelf makes room.',
-  refused:
-    'This browser would not keep your last changes. Save the plan as a file now. Girthline goes on trying.',
-};
 
 /** Says at the foot of the page when a plan is not kept, or two windows have changed it, and the ways on. */
 export function KeepNotice() {
@@ -30,17 +22,17 @@ export function KeepNotice() {
   }
   return (
     <div className="keep-notice" role="alert">
-      <p>{words[notKept]}</p>
+      <p>{keepNoticeWords.notKept[notKept]}</p>
       <p className="keep-acts">
         <button
           type="button"
           className="main-button"
           onClick={() => savePlan(presentStudio().plan)}
         >
-          Save as a file
+          {appWords.file.save}
         </button>
         <button type="button" onClick={() => setSeen(notKept)}>
-          Put away
+          {appWords.putAway}
         </button>
       </p>
     </div>
@@ -48,19 +40,16 @@ export function KeepNotice() {
 }
 
 function ClashNotice({ isDeleted }: { readonly isDeleted: boolean }) {
+  const words = keepNoticeWords.clash;
   return (
     <div className="keep-notice" role="alert">
-      <p>
-        {isDeleted
-          ? 'This plan was deleted in another window. What you have here is not on the shelf.'
-          : 'This plan was changed in another window too, or on the shelf. Nothing is lost: choose which of the two goes on here.'}
-      </p>
+      <p>{isDeleted ? words.deleted : words.changed}</p>
       <p className="keep-acts">
         <button type="button" className="main-button" onClick={keepMine}>
-          Keep mine as a copy
+          {words.keepMine}
         </button>
         <button type="button" onClick={takeTheirs}>
-          {isDeleted ? 'Leave it deleted' : 'Take the other one'}
+          {isDeleted ? words.leaveDeleted : words.takeTheirs}
         </button>
       </p>
     </div>

@@ -1,4 +1,5 @@
 import { useState } from 'react';
+import { appWords } from '#words/app.ts';
 import type { Basket } from '../../model/basket.ts';
 import { fetched } from '../fetched.tsx';
 
@@ -15,13 +16,13 @@ export function PrintButton({ basket }: Props) {
   return (
     <>
       <button type="button" disabled={!basket} onClick={() => show(basket)}>
-        Print
+        {appWords.print}
       </button>
       {shown && (
         <dialog.View
           standIn={
             <p className="print-waiting" role="status">
-              Getting the pages ready …
+              {appWords.gettingPages}
             </p>
           }
           basket={shown}

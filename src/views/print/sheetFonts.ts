@@ -1,6 +1,8 @@
 /** The fonts of the sheet, fetched from beside the app once they are needed. */
+
 import regularFont from 'dejavu-fonts-ttf/ttf/DejaVuSansCondensed.ttf?url';
 import boldFont from 'dejavu-fonts-ttf/ttf/DejaVuSansCondensed-Bold.ttf?url';
+import { printWords } from '#words/print.ts';
 import type { Fonts } from '../../export/pdf/page/ruler.ts';
 
 /** Family by which the preview finds them. */
@@ -18,6 +20,6 @@ export async function sheetFonts(): Promise<Fonts> {
 
 async function bytesAt(address: string): Promise<Uint8Array> {
   const answer = await fetch(address);
-  if (!answer.ok) throw new Error(`the letters to print with could not be read (${answer.status})`);
+  if (!answer.ok) throw new Error(printWords.noLetters(answer.status));
   return new Uint8Array(await answer.arrayBuffer());
 }

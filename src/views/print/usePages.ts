@@ -1,4 +1,5 @@
 import { useEffect, useMemo, useState } from 'react';
+import { printWords } from '#words/print.ts';
 import type { Page } from '../../export/pdf/page/mark.ts';
 import type { Paper } from '../../export/pdf/page/paper.ts';
 import type { Basket } from '../../model/basket.ts';
@@ -13,12 +14,10 @@ interface Printing {
   readonly save: (kind: PrintKind) => void;
 }
 
-const names: Readonly<Record<PrintKind, string>> = { sheet: 'sheet', gauges: 'gauges' };
-
 /** Pages to look at, and the way to have them as files. */
 export function usePages(basket: Basket, kind: PrintKind, paper: Paper, baskets: number): Printing {
   const [pages, setPages] = useState<readonly Page[]>([]);
-  const [doing, say] = useState<string | null>('Getting the letters …');
+  const [doing, say] = useState<string | null>(printWords.gettingLetters);
   const wish = useMemo(() => ({ paper, baskets, date: new Date() }), [paper, baskets]);
 
   useEffect(() => {
@@ -26,7 +25,7 @@ export function usePages(basket: Basket, kind: PrintKind, paper: Paper, baskets:
     const layOut = async () => {
       const press = await readyPress();
       if (!isWanted) return;
-      say('Laying out the pages …');
+      say(printWords.layingOut);
       await painted();
       if (!isWanted) return;
       setPages(pagesOf(kind, basket, press, wish));
@@ -42,10 +41,10 @@ export function usePages(basket: Basket, kind: PrintKind, paper: Paper, baskets:
 
   const save = (wanted: PrintKind) => {
     const write = async () => {
-      say(`Writing the ${names[wanted]} …`);
+      say(printWords.writing[wanted]);
       await painted();
       const pdf = await pdfOf(wanted, basket, await readyPress(), wish);
-      const name = `${fileStem(basket.plan.name)} ${names[wanted]}.pdf`;
+      const name = printWords.fileName[wanted](fileStem(basket.plan.name));
       download(name, 'application/pdf', new Uint8Array(pdf));
       say(null);
     };
@@ -55,5 +54,5 @@ export function usePages(basket: Basket, kind: PrintKind, paper: Paper, baskets:
 }
 
 function failure(error: unknown): string {
-  return `This did not work: ${error instanceof Error ? error.message : String(error)}.`;
+  return printWords.failed(error instanceof Error ? error.message : String(error));
 }

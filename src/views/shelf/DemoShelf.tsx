@@ -1,3 +1,4 @@
+import { shelfWords } from '#words/shelf.ts';
 import { lookAt } from '../../keep/openKept.ts';
 import { sketch } from '../../mesh/sketch.ts';
 import type { Demo } from '../../plan/demo/demos.ts';
@@ -14,14 +15,14 @@ export function DemoShelf() {
   };
   return (
     <section aria-labelledby="class-baskets">
-      <h2 id="class-baskets">Start from a basket of the orchard class</h2>
+      <h2 id="class-baskets">{shelfWords.classBaskets}</h2>
       <ul className="shelf-cards">
         {demos.map((demo) => (
           <li key={demo.id} className="shelf-card">
             <button
               type="button"
               className="shelf-open"
-              aria-label={`Start from ${demo.title}`}
+              aria-label={shelfWords.startFrom(demo.title)}
               onClick={() => open(demo)}
             >
               <ThumbnailPicture thumbnail={pictures.get(demo.id) ?? null} />

@@ -1,4 +1,6 @@
-import { useState } from 'react';
+import { useId, useState } from 'react';
+import { shelfWords } from '#words/shelf.ts';
+import { Sentence } from '../../form/Sentence.tsx';
 import { keptHere } from '../../keep/keepHere.ts';
 import { shelfChanged } from '../../keep/shelf/keepState.ts';
 import type { ShelfDb } from '../../keep/shelf/records.ts';
@@ -11,20 +13,33 @@ interface Props {
   readonly id: string;
 }
 
+const words = shelfWords.versions;
+
 /** Puts the plan as it is now by as a version, under a name. */
-export function NameVersion({ db, id }: Props) {
+export function NameVersion({ db, id: plan }: Props) {
+  const id = useId();
   const [name, setName] = useState('');
   const keep = async () => {
     if (!name.trim()) return;
-    const isKept = await orTell('The version was not kept.', async () => {
+    const isKept = await orTell(words.notKept, async () => {
       await keptHere()?.keeper.flush();
-      await putBy(db, id, name.trim());
+      await putBy(db, plan, name.trim());
       setName('');
       shelfChanged();
     });
     // the dialog makes way for what the shelf says
     if (!isKept) globalThis.location.hash = '#shelf';
   };
+  const field = (
+    <input
+      id={id}
+      value={name}
+      maxLength={limits.name.most}
+      autoComplete="off"
+      placeholder={words.example}
+      onChange={({ target }) => setName(target.value)}
+    />
+  );
   return (
     <form
       className="version-new"
@@ -33,18 +48,11 @@ export function NameVersion({ db, id }: Props) {
         void keep();
       }}
     >
-      <label>
-        Keep it as it is now under the name{' '}
-        <input
-          value={name}
-          maxLength={limits.name.most}
-          autoComplete="off"
-          placeholder="as taught in October"
-          onChange={({ target }) => setName(target.value)}
-        />
+      <label htmlFor={id}>
+        <Sentence text={words.keepUnder} places={{ name: field }} />
       </label>
       <button type="submit" disabled={!name.trim()}>
-        Keep version
+        {words.keep}
       </button>
     </form>
   );

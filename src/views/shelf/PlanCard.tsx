@@ -1,4 +1,6 @@
 import { useRef, useState } from 'react';
+import { appWords } from '#words/app.ts';
+import { shelfWords } from '#words/shelf.ts';
 import { tellChanged } from '../../keep/keepHere.ts';
 import { openKept } from '../../keep/openKept.ts';
 import type { Card, Removed, ShelfDb } from '../../keep/shelf/records.ts';
@@ -18,24 +20,26 @@ interface Props {
   readonly onRemoved: (removed: Removed) => void;
 }
 
+const words = shelfWords.card;
+
 /** A plan on the shelf, and what can be done with it. */
 export function PlanCard({ db, card, isPresent, onRemoved }: Props) {
   const { id, name, updated, thumbnail } = card;
   const [isNaming, setNaming] = useState(false);
   const rename = useRef<HTMLButtonElement>(null);
   const open = () =>
-    orTell(`“${name}” was not opened.`, async () => {
+    orTell(words.notOpened(name), async () => {
       const problem = await openKept(id);
       if (!problem) globalThis.location.hash = '#plan';
-      else tellOnShelf({ done: `“${name}” was not opened.`, problems: problem.split('\n') });
+      else tellOnShelf({ done: words.notOpened(name), problems: problem.split('\n') });
     });
   const copy = () =>
-    orTell(`“${name}” was not copied.`, async () => {
+    orTell(words.notCopied(name), async () => {
       const made = await copyPlan(db, id);
       if (made) tellChanged(made, 1);
     });
   const remove = () =>
-    orTell(`“${name}” was not deleted.`, async () => {
+    orTell(words.notDeleted(name), async () => {
       const removed = await removePlan(db, id);
       if (!removed) return;
       tellChanged(id, undefined);
@@ -46,16 +50,16 @@ export function PlanCard({ db, card, isPresent, onRemoved }: Props) {
     setTimeout(() => rename.current?.focus());
     if (!typed || typed === name) return;
     const { plan, change } = presentStudio();
-    if (isPresent) change({ ...plan, name: typed }, `naming it ${typed}`);
+    if (isPresent) change({ ...plan, name: typed }, appWords.namingIt(typed));
     else {
-      await orTell(`“${name}” was not renamed.`, async () =>
+      await orTell(words.notRenamed(name), async () =>
         tellChanged(id, await renamePlan(db, id, typed)),
       );
     }
   };
   return (
     <li className="shelf-card" data-present={isPresent}>
-      <button type="button" className="shelf-open" onClick={open} aria-label={`Open ${name}`}>
+      <button type="button" className="shelf-open" onClick={open} aria-label={words.open(name)}>
         <ThumbnailPicture thumbnail={thumbnail} />
       </button>
       {isNaming ? (
@@ -65,19 +69,24 @@ export function PlanCard({ db, card, isPresent, onRemoved }: Props) {
           {name}
         </p>
       )}
-      <p className="soft shelf-when">{isPresent ? 'open now' : agoText(updated, Date.now())}</p>
+      <p className="soft shelf-when">{isPresent ? words.openNow : agoText(updated, Date.now())}</p>
       <p className="shelf-actions">
-        <button ref={rename} type="button" onClick={() => setNaming(true)}>
-          Rename<span className="unseen"> {name}</span>
+        <button
+          ref={rename}
+          type="button"
+          aria-label={words.renameThis(name)}
+          onClick={() => setNaming(true)}
+        >
+          {words.rename}
         </button>
-        <button type="button" onClick={copy}>
-          Copy<span className="unseen"> {name}</span>
+        <button type="button" aria-label={words.copyThis(name)} onClick={copy}>
+          {words.copy}
         </button>
-        <a href={`#shelf=${id}`}>
-          Versions<span className="unseen"> of {name}</span>
+        <a href={`#shelf=${id}`} aria-label={words.versionsOf(name)}>
+          {words.versions}
         </a>
-        <button type="button" onClick={remove}>
-          Delete<span className="unseen"> {name}</span>
+        <button type="button" aria-label={words.deleteThis(name)} onClick={remove}>
+          {words.delete}
         </button>
       </p>
     </li>

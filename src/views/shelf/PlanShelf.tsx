@@ -1,4 +1,6 @@
 import { useDeferredValue, useEffect, useRef, useState } from 'react';
+import { shelfWords } from '#words/shelf.ts';
+import { Sentence } from '../../form/Sentence.tsx';
 import type { Card, Removed, ShelfDb } from '../../keep/shelf/records.ts';
 import { useStudio } from '../../keep/useStudio.ts';
 import { PlanCard } from './PlanCard.tsx';
@@ -35,21 +37,19 @@ export function PlanShelf({ db, cards, sought, onRemoved }: Props) {
     watcher.observe(mark);
     return () => watcher.disconnect();
   }, [isMore, laid]);
+  const count = (
+    <span className="soft shelf-count" role="status">
+      {words.length > 0 ? shelfWords.someOf(found.length, cards.length) : cards.length}
+    </span>
+  );
   return (
     <section aria-labelledby="your-plans">
       <h2 id="your-plans">
-        Your plans{' '}
-        <span className="soft shelf-count" role="status">
-          {words.length > 0 ? `${found.length} of ${cards.length}` : cards.length}
-        </span>
+        <Sentence text={shelfWords.yourPlans} places={{ count }} />
       </h2>
-      {cards.length === 0 && (
-        <p className="shelf-empty">
-          Nothing here yet. A plan comes on the shelf by itself with its first change.
-        </p>
-      )}
+      {cards.length === 0 && <p className="shelf-empty">{shelfWords.none}</p>}
       {cards.length > 0 && found.length === 0 && (
-        <p className="shelf-empty">No plan has these words in its name or its notes.</p>
+        <p className="shelf-empty">{shelfWords.noneFound}</p>
       )}
       <ul className="shelf-cards">
         {found.slice(0, laid).map((card) => (

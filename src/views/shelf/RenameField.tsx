@@ -1,4 +1,5 @@
 import { useEffect, useRef } from 'react';
+import { shelfWords } from '#words/shelf.ts';
 import { limits } from '../../plan/limits.ts';
 
 interface Props {
@@ -21,7 +22,7 @@ export function RenameField({ name, onDone }: Props) {
     <input
       ref={input}
       className="shelf-rename"
-      aria-label="New name"
+      aria-label={shelfWords.card.newName}
       defaultValue={name}
       maxLength={limits.name.most}
       spellCheck={false}

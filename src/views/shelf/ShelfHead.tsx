@@ -1,4 +1,6 @@
 import { useState } from 'react';
+import { appWords } from '#words/app.ts';
+import { shelfWords } from '#words/shelf.ts';
 import type { Card } from '../../keep/shelf/records.ts';
 import { FilePick } from '../FilePick.tsx';
 import { orTell } from '../take/orTell.ts';
@@ -19,31 +21,31 @@ export function ShelfHead({ cards, sought, onSeek, onFiles, canKeep }: Props) {
   const [isBusy, setBusy] = useState(false);
   const save = async () => {
     setBusy(true);
-    await orTell('The shelf was not saved into a file.', saveShelf);
+    await orTell(shelfWords.notSaved, saveShelf);
     setBusy(false);
   };
   return (
     <header className="head shelf-head">
       <Wordmark />
-      <h2 className="shelf-title">Shelf</h2>
+      <h2 className="shelf-title">{appWords.shelf}</h2>
       <label className="shelf-search">
-        <span className="unseen">Search the plans</span>
+        <span className="unseen">{shelfWords.search}</span>
         <input
           type="search"
-          placeholder="Search names and notes"
+          placeholder={shelfWords.searchIn}
           value={sought}
           onChange={({ target }) => onSeek(target.value)}
         />
       </label>
       <div className="head-tools">
-        <FilePick label="Open files …" isMany onFiles={onFiles} />
+        <FilePick label={shelfWords.openFiles} isMany onFiles={onFiles} />
         {canKeep && (
           <button type="button" disabled={isBusy || !cards?.length} onClick={save}>
-            {isBusy ? 'Packing …' : 'Save the whole shelf'}
+            {isBusy ? shelfWords.packing : shelfWords.saveAll}
           </button>
         )}
         <a className="head-link" href="#plan">
-          Back to the plan
+          {shelfWords.back}
         </a>
       </div>
     </header>

@@ -1,4 +1,6 @@
 import { useState } from 'react';
+import { shelfWords } from '#words/shelf.ts';
+import { takeWords } from '#words/take.ts';
 import { useKeepState } from '../../keep/shelf/keepState.ts';
 import type { Card, Removed } from '../../keep/shelf/records.ts';
 import { useHash } from '../bench/useHash.ts';
@@ -26,7 +28,7 @@ export function ShelfPage() {
   // the address names the plan whose earlier versions are shown
   const shown = useHash().replace(/^#shelf=?/, '');
   const take = (files: readonly File[]) =>
-    orTell('Not all of this came on the shelf.', async () => tellOnShelf(await takeFiles(files)));
+    orTell(takeWords.notAllTaken, async () => tellOnShelf(await takeFiles(files)));
   return (
     <div className="shelf-page">
       <ShelfHead
@@ -46,15 +48,12 @@ export function ShelfPage() {
         {db ? (
           cards && <PlanShelf db={db} cards={cards} sought={sought} onRemoved={setRemoved} />
         ) : (
-          <p className="shelf-empty">
-            This browser gives Girthline no place to keep plans, so there is no shelf here. You can
-            start from a basket of the class, open a plan from a file, and save your own as files.
-          </p>
+          <p className="shelf-empty">{shelfWords.noShelf}</p>
         )}
         <DemoShelf />
       </main>
       {db && shown && <VersionDialog key={shown} db={db} id={shown} card={cardOf(cards, shown)} />}
-      <FileDrop onFiles={take} words="Drop plans or a whole shelf here" />
+      <FileDrop onFiles={take} words={shelfWords.drop} />
     </div>
   );
 }

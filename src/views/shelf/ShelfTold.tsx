@@ -1,3 +1,5 @@
+import { appWords } from '#words/app.ts';
+import { shelfWords } from '#words/shelf.ts';
 import { tellChanged } from '../../keep/keepHere.ts';
 import { keepState } from '../../keep/shelf/keepState.ts';
 import type { Removed } from '../../keep/shelf/records.ts';
@@ -13,12 +15,14 @@ interface Props {
   readonly onPutAway: () => void;
 }
 
+const words = shelfWords.told;
+
 /** What was done last: files taken in and refused, a plan deleted, with the way to put it back. */
 export function ShelfTold({ told, removed, onPutBack, onPutAway }: Props) {
   const undo = async () => {
     const { db } = keepState.getState();
     if (!db || !removed) return;
-    await orTell(`“${removed.card.name}” was not put back.`, async () => {
+    await orTell(words.notPutBack(removed.card.name), async () => {
       await putBack(db, removed);
       const { id, revision, plan } = removed.record;
       tellChanged(id, revision, plan);
@@ -29,18 +33,18 @@ export function ShelfTold({ told, removed, onPutBack, onPutAway }: Props) {
     <div className="shelf-told" role="status">
       {removed && (
         <p>
-          <span>“{removed.card.name}” is off the shelf.</span>
+          <span>{words.removed(removed.card.name)}</span>
           <button type="button" onClick={undo}>
-            Put it back
+            {words.putBack}
           </button>
         </p>
       )}
       {told && (told.done || told.problems.length > 0) && (
         <div className="shelf-told-files" data-refused={told.problems.length > 0}>
           <p>
-            <span>{told.done || 'Nothing was taken in.'}</span>
+            <span>{told.done || words.nothing}</span>
             <button type="button" onClick={onPutAway}>
-              Put away
+              {appWords.putAway}
             </button>
           </p>
           {told.problems.length > 0 && (
@@ -49,7 +53,7 @@ export function ShelfTold({ told, removed, onPutBack, onPutAway }: Props) {
                 <li key={line}>{line}</li>
               ))}
               {told.problems.length > mostLines && (
-                <li>and {told.problems.length - mostLines} more</li>
+                <li>{words.more(told.problems.length - mostLines)}</li>
               )}
             </ul>
           )}

@@ -1,4 +1,6 @@
 import { useEffect, useId, useRef } from 'react';
+import { appWords } from '#words/app.ts';
+import { shelfWords } from '#words/shelf.ts';
 import type { Card, ShelfDb, VersionRecord } from '../../keep/shelf/records.ts';
 import { NameVersion } from './NameVersion.tsx';
 import { ThumbnailPicture } from './ThumbnailPicture.tsx';
@@ -14,6 +16,8 @@ interface Props {
   readonly card: Card | undefined;
 }
 
+const words = shelfWords.versions;
+
 /** The earlier versions of a plan, named and automatic, the newest first. */
 export function VersionDialog({ db, id, card }: Props) {
   const dialog = useRef<HTMLDialogElement>(null);
@@ -26,21 +30,13 @@ export function VersionDialog({ db, id, card }: Props) {
   return (
     <dialog ref={dialog} className="ask versions" aria-labelledby={title} onClose={close}>
       <header className="versions-head">
-        <h2 id={title}>Versions of {card?.name ?? 'the plan'}</h2>
+        <h2 id={title}>{card ? shelfWords.card.versionsOf(card.name) : words.ofThePlan}</h2>
         <button type="button" onClick={() => dialog.current?.close()}>
-          Close
+          {appWords.close}
         </button>
       </header>
-      {card ? (
-        <NameVersion db={db} id={id} />
-      ) : (
-        <p>This plan is not on the shelf yet. It comes there with its first change.</p>
-      )}
-      {card && versions?.length === 0 && (
-        <p className="soft">
-          None yet. Girthline puts one by every ten minutes while you change a plan.
-        </p>
-      )}
+      {card ? <NameVersion db={db} id={id} /> : <p>{words.notOnShelf}</p>}
+      {card && versions?.length === 0 && <p className="soft">{words.none}</p>}
       <ul className="version-list">
         {versions?.map((version) => (
           <VersionLine key={version.number} db={db} version={version} />
@@ -55,7 +51,7 @@ function VersionLine({ db, version }: { readonly db: ShelfDb; readonly version: 
     dateStyle: 'medium',
     timeStyle: 'short',
   });
-  const called = version.name ?? 'put by automatically';
+  const called = version.name ?? words.automatic;
   return (
     <li className="version-line">
       <ThumbnailPicture thumbnail={version.thumbnail} />
@@ -64,15 +60,27 @@ function VersionLine({ db, version }: { readonly db: ShelfDb; readonly version: 
         <p className="soft">{when}</p>
       </div>
       <div className="version-acts">
-        <button type="button" onClick={() => bringBack(db, version)}>
-          Bring back<span className="unseen"> {`${called}, ${when}`}</span>
+        <button
+          type="button"
+          aria-label={words.bringBackThis(called, when)}
+          onClick={() => bringBack(db, version)}
+        >
+          {words.bringBack}
         </button>
-        <button type="button" onClick={() => laidBeside(version)}>
-          Open beside<span className="unseen"> the plan as it is now {`${called}, ${when}`}</span>
+        <button
+          type="button"
+          aria-label={words.openThisBeside(called, when)}
+          onClick={() => laidBeside(version)}
+        >
+          {words.openBeside}
         </button>
         {version.name === null && (
-          <button type="button" onClick={() => namedAnew(db, version)}>
-            Keep for good<span className="unseen"> the version of {when}</span>
+          <button
+            type="button"
+            aria-label={words.keepThisForGood(when)}
+            onClick={() => namedAnew(db, version)}
+          >
+            {words.keepForGood}
           </button>
         )}
       </div>

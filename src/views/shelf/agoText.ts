@@ -1,3 +1,7 @@
+import { shelfWords } from '#words/shelf.ts';
+
+const words = shelfWords.ago;
+
 const minute = 60_000;
 const hour = 60 * minute;
 const day = 24 * hour;
@@ -8,13 +12,9 @@ const date = new Intl.DateTimeFormat([], { dateStyle: 'medium' });
 /** When something was changed, as one says it: `just now`, `3 hours ago`, then the date. Times in ms. */
 export function agoText(then: number, now: number): string {
   const ago = now - then;
-  if (ago < minute) return 'just now';
-  if (ago < hour) return counted(Math.floor(ago / minute), 'minute');
-  if (ago < day) return counted(Math.floor(ago / hour), 'hour');
-  if (ago < 7 * day) return counted(Math.floor(ago / day), 'day');
+  if (ago < minute) return words.now;
+  if (ago < hour) return words.minutes(Math.floor(ago / minute));
+  if (ago < day) return words.hours(Math.floor(ago / hour));
+  if (ago < 7 * day) return words.days(Math.floor(ago / day));
   return date.format(then);
-}
-
-function counted(count: number, unit: string): string {
-  return `${count} ${unit}${count === 1 ? '' : 's'} ago`;
 }

@@ -1,4 +1,5 @@
 /** The whole shelf as one file. */
+import { shelfWords } from '#words/shelf.ts';
 import { writeArchive } from '../../export/archive.ts';
 import { keptHere } from '../../keep/keepHere.ts';
 import { keepState } from '../../keep/shelf/keepState.ts';
@@ -13,5 +14,5 @@ export async function saveShelf(): Promise<void> {
   const plans = await wholeShelf(db);
   const bytes = writeArchive(plans, fileStem);
   const day = new Date().toISOString().slice(0, 10);
-  download(`Girthline shelf ${day}.zip`, 'application/zip', bytes);
+  download(shelfWords.fileName(day), 'application/zip', bytes);
 }

@@ -1,4 +1,5 @@
 /** What is done with an earlier version of a plan. */
+import { shelfWords } from '#words/shelf.ts';
 import { compareWith } from '../../keep/compareHere.ts';
 import { keptHere } from '../../keep/keepHere.ts';
 import { openKept } from '../../keep/openKept.ts';
@@ -12,40 +13,42 @@ import { checkPlan } from '../../plan/read.ts';
 import type { Plan } from '../../plan/schema.ts';
 import { orTell, Refused } from '../take/orTell.ts';
 
+const words = shelfWords.versions;
+
 /** Makes a version the plan again. The plan as it was is put by as a version, and undo brings it back. */
 export async function bringBack(db: ShelfDb, version: VersionRecord): Promise<void> {
-  await orTellBehind('It was not brought back.', async () => {
+  await orTellBehind(words.notBroughtBack, async () => {
     const kept = planIn(version);
     await keptHere()?.keeper.flush();
     await putBy(db, version.of, null);
     await openPlanOf(version);
     const { plan, open } = presentStudio();
-    open(broughtBack(kept, plan), version.of, `bringing back ${calledIn(version)}`);
+    open(broughtBack(kept, plan), version.of, words.bringingBack(calledIn(version)));
     globalThis.location.hash = '#plan';
   });
 }
 
 /** Opens the plan, and the version beside it. */
 export async function laidBeside(version: VersionRecord): Promise<void> {
-  await orTellBehind('It was not opened.', async () => {
+  await orTellBehind(words.notOpened, async () => {
     const kept = planIn(version);
     await openPlanOf(version);
-    const name = `${kept.name.slice(0, 80)}, ${calledIn(version)}`.slice(0, limits.name.most);
-    compareWith({ ...kept, name });
+    const name = words.nameBeside(kept.name.slice(0, 80), calledIn(version));
+    compareWith({ ...kept, name: name.slice(0, limits.name.most) });
     globalThis.location.hash = '#plan';
   });
 }
 
 /** Gives a version that was put by automatically a name, so that it stays for good. */
 export async function namedAnew(db: ShelfDb, version: VersionRecord): Promise<void> {
-  await orTellBehind('It was not named.', async () => {
-    await renameVersion(db, version.number, `as of ${dayOf(version)}`);
+  await orTellBehind(words.notNamed, async () => {
+    await renameVersion(db, version.number, words.asOf(dayOf(version)));
     shelfChanged();
   });
 }
 
 function calledIn(version: VersionRecord): string {
-  return version.name ?? `version of ${dayOf(version)}`;
+  return version.name ?? words.ofDay(dayOf(version));
 }
 
 function dayOf({ made }: VersionRecord): string {
@@ -59,7 +62,7 @@ async function orTellBehind(failed: string, act: () => Promise<void>): Promise<v
 
 /** The plan of a version. Throws `Refused` where this version of Girthline cannot read it. */
 function planIn(version: VersionRecord): Plan {
-  const reading = checkPlan(version.plan, 'this version');
+  const reading = checkPlan(version.plan, words.thisVersion);
   if (!reading.ok) throw new Refused(reading.problems.map(problemText));
   return reading.plan;
 }

@@ -1,4 +1,6 @@
 import { useEffect, useId, useMemo, useState } from 'react';
+import { buildUpWords } from '#words/buildUp.ts';
+import { stageWords } from '#words/stage.ts';
 import type { Basket } from '../../model/basket.ts';
 import { stepWords } from '../../model/buildup/stepWords.ts';
 import { weaverNeeds } from '../../model/quantity/weavers.ts';
@@ -47,12 +49,12 @@ export function BuildUpBar({ plan, basket, onShown, onClose }: Props) {
     setPlaying(!isPlaying);
   };
   return (
-    <section className="build-bar" aria-label="Row by row">
+    <section className="build-bar" aria-label={stageWords.rowByRow}>
       <button type="button" disabled={ready === 0} onClick={play}>
-        {isPlaying ? 'Pause' : 'Play'}
+        {isPlaying ? buildUpWords.pause : buildUpWords.play}
       </button>
       <label htmlFor={id} className="unseen">
-        Row woven last
+        {buildUpWords.lastRow}
       </label>
       <input
         id={id}
@@ -62,7 +64,7 @@ export function BuildUpBar({ plan, basket, onShown, onClose }: Props) {
         step={1}
         value={row}
         disabled={ready === 0}
-        aria-valuetext={`Row ${row} of ${rows}`}
+        aria-valuetext={buildUpWords.row(row, rows)}
         onChange={({ target }) => {
           setPlaying(false);
           goTo(Number(target.value));
@@ -70,30 +72,28 @@ export function BuildUpBar({ plan, basket, onShown, onClose }: Props) {
       />
       {isSettling && (
         <span className="build-progress">
-          <progress max={rows} value={ready} aria-label="Rows settled" />
-          <span>
-            {ready} of {rows} settled
-          </span>
+          <progress max={rows} value={ready} aria-label={buildUpWords.progress} />
+          <span>{buildUpWords.settled(ready, rows)}</span>
           <button type="button" onClick={stop}>
-            Cancel
+            {buildUpWords.cancel}
           </button>
         </span>
       )}
       {!isSettling && ready < rows && !problem && (
         <span className="build-progress">
-          {ready === 0 ? 'Stopped' : `Stopped: rows 1 to ${ready} are here`}
+          {buildUpWords.stopped(ready)}
           <button type="button" onClick={goOn}>
-            Settle the rest
+            {buildUpWords.settleRest}
           </button>
         </span>
       )}
       <button type="button" onClick={onClose}>
-        Done
+        {buildUpWords.done}
       </button>
       {problem && <p role="alert">{problem}</p>}
       <p className="build-words" aria-live={isPlaying ? 'off' : 'polite'}>
         {words.join(' ')}
-        {woven && ` Tape girth ${formatLength(woven.tapeGirth, plan.display.unit)}.`}
+        {woven && ` ${buildUpWords.tapeGirth(formatLength(woven.tapeGirth, plan.display.unit))}`}
       </p>
     </section>
   );

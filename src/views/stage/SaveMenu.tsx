@@ -1,4 +1,5 @@
 import { useCallback, useRef, useState } from 'react';
+import { stageWords } from '#words/stage.ts';
 import type { Basket } from '../../model/basket.ts';
 import type { TakePicture } from '../../scene/Snapshot.tsx';
 import { useShutMenu } from '../useShutMenu.ts';
@@ -9,6 +10,8 @@ interface Props {
   /** Takes a picture of the stage; null where there is none. */
   readonly onPicture: TakePicture | null;
 }
+
+const words = stageWords.save;
 
 /** The basket as files: picture, drawing, model, solid. */
 export function SaveMenu({ basket, onPicture }: Props) {
@@ -27,7 +30,7 @@ export function SaveMenu({ basket, onPicture }: Props) {
       await write();
       shut(false);
     } catch (error) {
-      setProblem(`This could not be written: ${String(error)}`);
+      setProblem(words.failed(String(error)));
     }
   };
   return (
@@ -36,21 +39,21 @@ export function SaveMenu({ basket, onPicture }: Props) {
       ref={menu}
       onToggle={({ currentTarget }) => setOpen(currentTarget.open)}
     >
-      <summary>Save as</summary>
+      <summary>{words.menu}</summary>
       <div className="save-list">
         {onPicture && (
           <button type="button" onClick={save(() => savePng(basket, onPicture))}>
-            Picture (PNG)
+            {words.png}
           </button>
         )}
         <button type="button" onClick={save(() => saveSvg(basket))}>
-          Outlines (SVG)
+          {words.svg}
         </button>
         <button type="button" onClick={save(() => saveGlb(basket))}>
-          Model with strands (GLB)
+          {words.glb}
         </button>
         <button type="button" onClick={save(() => saveStl(basket))}>
-          Solid for a mould (STL)
+          {words.stl}
         </button>
         {problem && <p role="alert">{problem}</p>}
       </div>

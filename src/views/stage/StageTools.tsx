@@ -1,9 +1,9 @@
+import { stageWords } from '#words/stage.ts';
 import { tintKinds } from '../../mesh/rowTints.ts';
 import type { Basket } from '../../model/basket.ts';
 import type { TakePicture } from '../../scene/Snapshot.tsx';
 import { SaveMenu } from './SaveMenu.tsx';
 import type { StageShow } from './stageShow.ts';
-import { tintNames } from './stageShow.ts';
 
 interface Props {
   readonly basket: Basket | null;
@@ -22,9 +22,9 @@ export function StageTools(props: Props) {
   const isPicture = canDraw && !show.outline;
   return (
     <fieldset className="stage-tools">
-      <legend className="unseen">Show on the stage</legend>
+      <legend className="unseen">{stageWords.show}</legend>
       <button type="button" aria-pressed={isBuilding} onClick={onBuild}>
-        Row by row
+        {stageWords.rowByRow}
       </button>
       {canDraw && (
         <button
@@ -32,7 +32,7 @@ export function StageTools(props: Props) {
           aria-pressed={show.outline}
           onClick={() => onShow({ ...show, outline: !show.outline })}
         >
-          Outline
+          {stageWords.outline}
         </button>
       )}
       {isPicture && (
@@ -41,22 +41,22 @@ export function StageTools(props: Props) {
           aria-pressed={show.sizes}
           onClick={() => onShow({ ...show, sizes: !show.sizes })}
         >
-          Sizes
+          {stageWords.sizes}
         </button>
       )}
       {isPicture && (
         <label>
-          <span className="unseen">Colour rows by</span>
+          <span className="unseen">{stageWords.colourBy}</span>
           <select
             value={show.tint ?? ''}
             onChange={({ target }) =>
               onShow({ ...show, tint: tintKinds.find((kind) => kind === target.value) ?? null })
             }
           >
-            <option value="">Own colours</option>
+            <option value="">{stageWords.ownColours}</option>
             {tintKinds.map((kind) => (
               <option key={kind} value={kind}>
-                {tintNames[kind]}
+                {stageWords.tintNames[kind]}
               </option>
             ))}
           </select>

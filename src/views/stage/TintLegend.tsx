@@ -1,8 +1,8 @@
+import { stageWords } from '#words/stage.ts';
 import type { RowTints, TintKind } from '../../mesh/rowTints.ts';
 import { viridis } from '../../mesh/rowTints.ts';
 import type { Unit } from '../../plan/schema.ts';
 import { formatLength } from '../../plan/units.ts';
-import { tintTitles } from './stageShow.ts';
 
 interface Props {
   readonly kind: TintKind;
@@ -18,7 +18,7 @@ const ramp = `linear-gradient(90deg, ${viridis.map((stop) => `rgb(${stop.join(' 
 export function TintLegend({ kind, tints: { least, most }, unit, top }: Props) {
   return (
     <figure className="tint-legend" style={{ top }}>
-      <figcaption>{tintTitles[kind]}</figcaption>
+      <figcaption>{stageWords.tintTitles[kind]}</figcaption>
       <div className="tint-ramp" style={{ background: ramp }} />
       <div className="tint-ends">
         <span>{valueText(kind, least, unit)}</span>

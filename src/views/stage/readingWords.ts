@@ -1,3 +1,4 @@
+import { stageWords } from '#words/stage.ts';
 import type { Basket } from '../../model/basket.ts';
 import { formatLength } from '../../plan/units.ts';
 import type { ReadingWords } from '../../scene/Readings.tsx';
@@ -8,16 +9,16 @@ const least = 1;
 /** What stands beside the lines on the stage, in the plan's unit. */
 export function readingWords({ plan, rows, summary }: Basket, row: number | null): ReadingWords {
   const text = (mm: number) => formatLength(mm, plan.display.unit);
-  const feet = summary.footHeight >= least ? [`feet ${text(summary.footHeight)} high`] : [];
+  const feet = summary.footHeight >= least ? [stageWords.feet(text(summary.footHeight))] : [];
   const clear = text(summary.centreClearance);
-  const middle = summary.centreClearance >= least ? [`middle ${clear} clear`] : [];
+  const middle = summary.centreClearance >= least ? [stageWords.middle(clear)] : [];
   const read = row === null ? undefined : rows[row - 1];
   return {
     height: text(summary.height),
     length: text(Math.max(...rows.map(({ length }) => length))),
     width: text(Math.max(...rows.map(({ width }) => width))),
-    table: ['table', ...feet, ...middle].join('\n'),
+    table: [stageWords.table, ...feet, ...middle].join('\n'),
     hasFeet: feet.length > 0,
-    tape: read ? `Row ${read.row}: tape ${text(read.tapeGirth)}` : null,
+    tape: read ? stageWords.tape(read.row, text(read.tapeGirth)) : null,
   };
 }

@@ -1,4 +1,6 @@
 /** The basket as files for other programs; what writes them is fetched when asked for. */
+import { appWords } from '#words/app.ts';
+import { stageWords } from '#words/stage.ts';
 import type { Basket } from '../../model/basket.ts';
 import type { TakePicture } from '../../scene/Snapshot.tsx';
 import { download, fileStem } from '../save.ts';
@@ -19,7 +21,11 @@ export async function saveStl(basket: Basket): Promise<void> {
 /** Offers side and end as a drawing, `name outlines.svg`. */
 export async function saveSvg(basket: Basket): Promise<void> {
   const { outlinesSvg } = await import('../../export/outlinesSvg.ts');
-  download(`${fileStem(basket.plan.name)} outlines.svg`, 'image/svg+xml', outlinesSvg(basket));
+  download(
+    appWords.fileName.outlines(fileStem(basket.plan.name)),
+    'image/svg+xml',
+    outlinesSvg(basket),
+  );
 }
 
 /** Offers a picture of the stage, `name.png`. */
@@ -27,6 +33,6 @@ export async function savePng({ plan }: Basket, take: TakePicture): Promise<void
   // the canvas is read at once: it forgets its picture once shown
   const canvas = take();
   const picture = await new Promise<Blob | null>((resolve) => canvas.toBlob(resolve, 'image/png'));
-  if (!picture) throw new Error('the browser gave no picture');
+  if (!picture) throw new Error(stageWords.save.noPicture);
   download(`${fileStem(plan.name)}.png`, 'image/png', picture);
 }

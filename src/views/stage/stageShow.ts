@@ -19,16 +19,3 @@ export interface StageShow {
 }
 
 export const plainStage: StageShow = { sizes: false, outline: false, tint: null };
-
-/** What the choice of colours calls them, in few letters. */
-export const tintNames: Readonly<Record<TintKind, string>> = {
-  lean: 'Lean',
-  gap: 'Stake gaps',
-  strain: 'Edge strain',
-};
-
-export const tintTitles: Readonly<Record<TintKind, string>> = {
-  lean: 'Lean of the wall',
-  gap: 'Gap between stakes',
-  strain: 'Strain of the weaver’s edge',
-};

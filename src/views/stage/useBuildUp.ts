@@ -1,4 +1,5 @@
 import { useCallback, useEffect, useMemo, useRef, useState } from 'react';
+import { buildUpWords } from '#words/buildUp.ts';
 import { sameShape } from '../../keep/sameShape.ts';
 import { basketMesh } from '../../mesh/basketMesh.ts';
 import type { Basket } from '../../model/basket.ts';
@@ -61,8 +62,7 @@ export function useBuildUp(given: Plan): BuildUp {
     setKnown(nothingOf(plan));
     stopping.current = buildUp(plan, {
       onRow: (_, basket) => learn(({ baskets }) => ({ baskets: [...baskets, basket] })),
-      onFailed: (reason) =>
-        learn(() => ({ problem: `The rows could not all be settled (${reason}).` })),
+      onFailed: (reason) => learn(() => ({ problem: buildUpWords.failed(reason) })),
     });
   }, [plan]);
 

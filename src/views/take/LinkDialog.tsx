@@ -1,4 +1,6 @@
 import { useEffect, useId, useRef, useState } from 'react';
+import { appWords } from '#words/app.ts';
+import { linkWords } from '#words/link.ts';
 import { planFragment } from '../../export/planLink.ts';
 import { presentStudio } from '../../keep/useStudio.ts';
 import '../ask/ask.css';
@@ -21,10 +23,10 @@ export function LinkDialog({ onClose }: Props) {
   const copy = async () => {
     try {
       await navigator.clipboard.writeText(address);
-      setTold('Copied: paste it wherever you like.');
+      setTold(linkWords.copied);
     } catch {
       field.current?.select();
-      setTold('This browser does not let it be copied from here: copy it from the box yourself.');
+      setTold(linkWords.notCopied);
     }
   };
   useEffect(() => {
@@ -33,21 +35,24 @@ export function LinkDialog({ onClose }: Props) {
   }, []);
   return (
     <dialog ref={dialog} className="ask" aria-labelledby={id} onClose={onClose}>
-      <h2 id={id}>A link with this plan in it</h2>
-      <p>
-        The plan is in the link itself, all of it, and goes nowhere but where you send the link.
-        Whoever opens it gets the plan as it is now.
-      </p>
-      <textarea ref={field} className="link-field" aria-label="The link" readOnly value={address} />
+      <h2 id={id}>{linkWords.title}</h2>
+      <p>{linkWords.text}</p>
+      <textarea
+        ref={field}
+        className="link-field"
+        aria-label={linkWords.link}
+        readOnly
+        value={address}
+      />
       <p role="status" className="soft link-told">
         {told}
       </p>
       <p className="ask-choices">
         <button type="button" className="main-button" onClick={copy}>
-          Copy the link
+          {linkWords.copy}
         </button>
         <button type="button" onClick={() => dialog.current?.close()}>
-          Close
+          {appWords.close}
         </button>
       </p>
     </dialog>

@@ -1,4 +1,5 @@
 /** What is done with the shelf where the browser may refuse. */
+import { takeWords } from '#words/take.ts';
 import { nameOf } from '../../keep/shelf/openShelf.ts';
 import { tellOnShelf } from './told.ts';
 
@@ -27,11 +28,7 @@ export async function orTell(failed: string, act: () => Promise<unknown>): Promi
 /** In words, why the browser's database refused. */
 export function refusalText(error: unknown): string {
   const name = nameOf(error);
-  if (name === 'QuotaExceededError') {
-    return 'This browser has no room left. Deleting plans from the shelf makes room.';
-  }
-  if (name === 'InvalidStateError') {
-    return 'The shelf is closed, perhaps by a newer Girthline in another window. Load this page again.';
-  }
-  return 'The browser refused. Load this page again and try once more.';
+  if (name === 'QuotaExceededError') return takeWords.refused.full;
+  if (name === 'InvalidStateError') return takeWords.refused.closed;
+  return takeWords.refused.other;
 }

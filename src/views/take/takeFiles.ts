@@ -1,4 +1,5 @@
 /** Files that were chosen or dropped: plans, and whole shelves as archives. */
+import { takeWords } from '#words/take.ts';
 import { readArchive } from '../../export/archive.ts';
 import { keepState } from '../../keep/shelf/keepState.ts';
 import { presentStudio } from '../../keep/useStudio.ts';
@@ -6,7 +7,7 @@ import type { Problem } from '../../plan/problems.ts';
 import { problemText } from '../../plan/problems.ts';
 import { longestText, readPlan } from '../../plan/read.ts';
 import { refusalText } from './orTell.ts';
-import type { Incoming, TakenIn } from './takeIn.ts';
+import type { Incoming } from './takeIn.ts';
 import { takeInAll, takeInOne } from './takeIn.ts';
 import type { Told } from './told.ts';
 import { tellOnShelf } from './told.ts';
@@ -30,8 +31,8 @@ export async function takeFiles(files: readonly File[]): Promise<Told> {
       incoming.push(...(await read(file, problems)));
     } catch {
       // moved or deleted since it was chosen
-      const found = 'nothing that the browser could read';
-      problems.push({ file: file.name, path: '', found, allowed: 'a file that is still there' });
+      const found = takeWords.found.unreadable;
+      problems.push({ file: file.name, path: '', found, allowed: takeWords.allowed.present });
     }
   }
   const told = problems.map(problemText);
@@ -41,17 +42,16 @@ export async function takeFiles(files: readonly File[]): Promise<Told> {
     return { done: '', problems: told };
   }
   if (!db && incoming.length > 0) {
-    const done = 'This browser has no shelf to put several plans on; open them one by one.';
-    return { done, problems: told };
+    return { done: takeWords.noShelf, problems: told };
   }
-  const done = db && incoming.length > 0 ? sum(await takeInAll(db, incoming)) : '';
+  const done = db && incoming.length > 0 ? takeWords.taken(await takeInAll(db, incoming)) : '';
   return { done, problems: told };
 }
 
 async function readPlanFile(file: File, problems: Problem[]): Promise<Incoming[]> {
   if (file.size > 4 * longestText) {
-    const found = `${file.size} bytes`;
-    const allowed = `at most ${4 * longestText} bytes`;
+    const found = takeWords.found.bytes(file.size);
+    const allowed = takeWords.allowed.bytes(4 * longestText);
     problems.push({ file: file.name, path: '', found, allowed });
     return [];
   }
@@ -63,8 +63,8 @@ async function readPlanFile(file: File, problems: Problem[]): Promise<Incoming[]
 
 async function readArchiveFile(file: File, problems: Problem[]): Promise<Incoming[]> {
   if (file.size > largestArchive) {
-    const found = `${file.size} bytes`;
-    const allowed = `at most ${largestArchive} bytes`;
+    const found = takeWords.found.bytes(file.size);
+    const allowed = takeWords.allowed.bytes(largestArchive);
     problems.push({ file: file.name, path: '', found, allowed });
     return [];
   }
@@ -79,17 +79,6 @@ async function isArchive(file: File): Promise<boolean> {
   return (await file.slice(0, 4).text()) === 'PK\u0003\u0004';
 }
 
-function sum({ added, replaced, skipped, same, joined }: TakenIn): string {
-  const parts = [
-    `${added} ${added === 1 ? 'plan' : 'plans'} put on the shelf`,
-    replaced > 0 && `${replaced} replaced`,
-    skipped > 0 && `${skipped} left out`,
-    same > 0 && `${same} there already`,
-    joined > 0 && `${joined} earlier versions or bench pages added to those that were there`,
-  ];
-  return `${parts.filter(Boolean).join(', ')}.`;
-}
-
 /** Takes files in from the page of a plan: says there what was refused, and shows on the shelf what came. */
 export async function takeFilesHere(files: readonly File[]): Promise<void> {
   const { showProblem } = presentStudio();
@@ -100,9 +89,10 @@ export async function takeFilesHere(files: readonly File[]): Promise<void> {
       globalThis.location.hash = '#shelf';
       return;
     }
-    const first = 'This file was not opened; your plan is as it was.';
-    if (told.problems.length > 0) showProblem([first, ...told.problems].join('\n'));
+    if (told.problems.length > 0) {
+      showProblem([takeWords.fileNotOpened, ...told.problems].join('\n'));
+    }
   } catch (error) {
-    showProblem(['Not all of this came on the shelf.', refusalText(error)].join('\n'));
+    showProblem([takeWords.notAllTaken, refusalText(error)].join('\n'));
   }
 }

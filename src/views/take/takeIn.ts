@@ -1,4 +1,5 @@
 /** Plans that come in from files, archives and links: put on the shelf, and duplicates asked about. */
+import { takeWords } from '#words/take.ts';
 import { readPage } from '../../keep/benchBook.ts';
 import { benchPages, setBenchPage } from '../../keep/benchHere.ts';
 import { keptHere, tellChanged } from '../../keep/keepHere.ts';
@@ -14,6 +15,8 @@ import { takeAlong } from '../../keep/shelf/takeAlong.ts';
 import { presentStudio } from '../../keep/useStudio.ts';
 import type { Plan } from '../../plan/schema.ts';
 import { ask } from '../ask/asking.ts';
+
+const words = takeWords.twin;
 
 /** A plan that comes in, with what an archive holds of it besides. */
 export interface Incoming {
@@ -103,14 +106,14 @@ function askAbout(plan: Plan, twin: Card, rest = 0) {
     timeStyle: 'short',
   });
   return ask({
-    title: `“${plan.name}” is on your shelf already`,
-    text: `The one on the shelf was last changed ${changed}, and the one coming in differs from it. If it is replaced, it stays among its earlier versions.`,
+    title: words.title(plan.name),
+    text: words.text(changed),
     choices: [
-      { value: 'both', label: 'Keep both' },
-      { value: 'replace', label: 'Replace the one on the shelf' },
-      { value: 'skip', label: 'Leave the new one out' },
+      { value: 'both', label: words.both },
+      { value: 'replace', label: words.replace },
+      { value: 'skip', label: words.skip },
     ],
-    ...(rest > 0 && { forAll: `Do so with all others of this archive too (${rest} to come)` }),
+    ...(rest > 0 && { forAll: words.forAll(rest) }),
   });
 }
 
@@ -119,7 +122,7 @@ async function replace(db: ShelfDb, id: string, plan: Plan): Promise<void> {
   if (revision === undefined) return;
   tellChanged(id, revision, plan);
   const { history, open } = presentStudio();
-  if (history.id === id) open(plan, id, 'replacing it');
+  if (history.id === id) open(plan, id, words.replacing);
 }
 
 /** Adds to a plan of the shelf what came with it and is not there yet. Gives how many things that was. */

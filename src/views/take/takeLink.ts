@@ -1,4 +1,5 @@
 /** A plan that came in an address: looked over like a file, and never put over the present one unasked. */
+import { takeWords } from '#words/take.ts';
 import { readFragment } from '../../export/planLink.ts';
 import { compareWith } from '../../keep/compareHere.ts';
 import { keepState } from '../../keep/shelf/keepState.ts';
@@ -9,31 +10,29 @@ import { ask } from '../ask/asking.ts';
 import { refusalText } from './orTell.ts';
 import { takeInOne } from './takeIn.ts';
 
-const onShelf = 'Your own plan stays as it is, on your shelf.';
-const onNone =
-  'There is no shelf here to keep your own plan on: if you open this one, undo brings yours back while the page is open; save yours as a file first to be sure.';
+const words = takeWords.link;
 
 /** Asks what is to be done with the plan of `fragment`, or says what is wrong with it. */
 export async function takeLink(fragment: string): Promise<void> {
   const reading = readFragment(fragment);
   if (!reading.ok) {
-    const first = 'This link was not opened; your plan is as it was.';
-    presentStudio().showProblem([first, ...reading.problems.map(problemText)].join('\n'));
+    const told = [words.notOpened, ...reading.problems.map(problemText)];
+    presentStudio().showProblem(told.join('\n'));
     return;
   }
   const { plan } = reading;
   const { value } = await ask({
-    title: `This link brings a plan: “${plan.name}”`,
-    text: `It has ${rowCount(plan)} rows. ${keepState.getState().db ? onShelf : onNone}`,
+    title: words.title(plan.name),
+    text: words.text(rowCount(plan), keepState.getState().db !== null),
     choices: [
-      { value: 'open', label: 'Open it' },
-      { value: 'beside', label: 'Look at it beside mine' },
-      { value: 'leave', label: 'Leave it' },
+      { value: 'open', label: words.open },
+      { value: 'beside', label: words.beside },
+      { value: 'leave', label: words.leave },
     ],
   });
   if (value === 'open') {
     await takeInOne(plan).catch((error: unknown) => {
-      presentStudio().showProblem(['This plan was not opened.', refusalText(error)].join('\n'));
+      presentStudio().showProblem([words.planNotOpened, refusalText(error)].join('\n'));
     });
   }
   if (value === 'beside') compareWith(plan);

@@ -1,4 +1,5 @@
 import { useEffect } from 'react';
+import { appWords } from '#words/app.ts';
 import { linkMark } from '../../export/linkMark.ts';
 import { presentStudio } from '../../keep/useStudio.ts';
 
@@ -13,6 +14,6 @@ export function useLink(hash: string): void {
     globalThis.dispatchEvent(new HashChangeEvent('hashchange'));
     import('./takeLink.ts')
       .then(({ takeLink }) => takeLink(hash))
-      .catch(() => presentStudio().showProblem('The link could not be opened; load it again.'));
+      .catch(() => presentStudio().showProblem(appWords.file.linkNotOpened));
   }, [hash]);
 }
