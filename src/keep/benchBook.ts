@@ -1,4 +1,5 @@
 /** The book of the bench: for each plan the baskets made from it. */
+import { keepingWords } from '#words/keeping.ts';
 import type { Measures } from '../plan/measures.ts';
 import { beyond } from '../plan/measures.ts';
 import type { BenchRecord } from './benchRecord.ts';
@@ -19,12 +20,16 @@ export type BenchBook = Readonly<Record<string, BenchPage>>;
 /** The page of a plan; a new one with one basket, that has what was measured so far, where none is kept. */
 export function pageOf(book: BenchBook, plan: string, girths: BenchRecord['girths']): BenchPage {
   const page = Object.hasOwn(book, plan) ? book[plan] : undefined;
-  return page ?? { chosen: '1', records: [newRecord('1', 'Basket 1', girths)] };
+  return page ?? { chosen: '1', records: [newRecord('1', keepingWords.basket(1), girths)] };
 }
 
 /** The record at hand on a page. */
 export function chosenRecord({ chosen, records }: BenchPage): BenchRecord {
-  return records.find(({ id }) => id === chosen) ?? records[0] ?? newRecord('1', 'Basket 1', {});
+  return (
+    records.find(({ id }) => id === chosen) ??
+    records[0] ??
+    newRecord('1', keepingWords.basket(1), {})
+  );
 }
 
 /**
@@ -49,7 +54,7 @@ export function withChange(page: BenchPage, change: Partial<BenchRecord>): Bench
 /** The page with one more basket, which is then at hand. */
 export function withNewRecord(page: BenchPage): BenchPage {
   const number = 1 + Math.max(0, ...page.records.map(({ id }) => Number(id) || 0));
-  const record = newRecord(`${number}`, `Basket ${number}`, {});
+  const record = newRecord(`${number}`, keepingWords.basket(number), {});
   return { chosen: record.id, records: [...page.records, record] };
 }
 
@@ -84,6 +89,8 @@ export function readPage(kept: unknown): BenchPage | undefined {
   if (typeof kept !== 'object' || kept === null) return undefined;
   const { chosen, records }: { chosen?: unknown; records?: unknown } = kept;
   if (!Array.isArray(records) || records.length === 0) return undefined;
-  const read = records.map((one, index) => readRecord(one, `${index + 1}`, `Basket ${index + 1}`));
+  const read = records.map((one, index) =>
+    readRecord(one, `${index + 1}`, keepingWords.basket(index + 1)),
+  );
   return { chosen: String(chosen), records: read };
 }

@@ -4,6 +4,7 @@
  */
 import { useStore } from 'zustand';
 import { createStore } from 'zustand/vanilla';
+import { keepingWords } from '#words/keeping.ts';
 import type { Basket } from '../model/basket.ts';
 import type { Plan } from '../plan/schema.ts';
 import { settleWorker } from '../work/caller.ts';
@@ -49,7 +50,7 @@ export function layOnTable(plan: Plan): void {
 function hear(answer: Parameters<Parameters<typeof line>[0]['onAnswer']>[0]): void {
   if (answer.number < newest - 1 || !asked) return;
   if (answer.kind === 'failed') {
-    here.setState({ problem: `The basket on the table could not be settled: ${answer.reason}.` });
+    here.setState({ problem: keepingWords.tableNotSettled(answer.reason) });
     return;
   }
   if (here.getState().basket?.plan !== asked.plan) {

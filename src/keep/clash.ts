@@ -1,4 +1,5 @@
 /** Two windows have changed one plan: the ways on, of which none loses anything. */
+import { keepingWords } from '#words/keeping.ts';
 import { demos } from '../plan/demo/demos.ts';
 import { benchPages, setBenchPage } from './benchHere.ts';
 import { keptHere } from './keepHere.ts';
@@ -22,7 +23,7 @@ export function takeTheirs(): void {
   }
   kept.keeper.knows(clash.id, clash.revision, clash.plan);
   if (clash.page) setBenchPage(clash.id, clash.page);
-  here.getState().open(clash.plan, clash.id, 'taking over what the other window has');
+  here.getState().open(clash.plan, clash.id, keepingWords.steps.takingTheirs);
 }
 
 /** What is here goes on as a plan of its own, and the other stays as it is. */
@@ -37,5 +38,5 @@ export async function keepMine(): Promise<void> {
   const page = benchPages.getState()[history.id];
   if (page) setBenchPage(id, page);
   const copy = { ...plan, name: nameOfCopy(plan.name, names) };
-  here.getState().open(copy, id, 'keeping mine as a copy');
+  here.getState().open(copy, id, keepingWords.steps.keepingMine);
 }

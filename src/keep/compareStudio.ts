@@ -1,6 +1,7 @@
 /** Two plans side by side: which are shown and how. Each plan has a studio, and undo, of its own. */
 import type { StoreApi } from 'zustand/vanilla';
 import { createStore } from 'zustand/vanilla';
+import { keepingWords } from '#words/keeping.ts';
 import { limits } from '../plan/limits.ts';
 import type { Plan } from '../plan/schema.ts';
 import type { StageView, Studio } from './studio.ts';
@@ -76,10 +77,9 @@ export function comparison(
   }));
 }
 
-const ending = ', second';
-
 /** `plan` under a name that tells it from the first. */
 export function copyOf(plan: Plan): Plan {
+  const ending = keepingWords.second;
   const name = `${plan.name.slice(0, limits.name.most - ending.length)}${ending}`;
   return { ...plan, name };
 }

@@ -12,7 +12,7 @@ export function keptDraft(store: DraftStore | null): Plan | null {
   try {
     const text = store?.getItem(key);
     if (!text) return null;
-    const reading = readPlan(text, 'the plan kept in this browser');
+    const reading = readPlan(text, '');
     return reading.ok ? reading.plan : null;
   } catch {
     return null;

@@ -1,4 +1,5 @@
 /** The keeping of this page's plan: begun with the page, and what views ask of it. */
+import { keepingWords } from '#words/keeping.ts';
 import { problemText } from '../plan/problems.ts';
 import type { Plan } from '../plan/schema.ts';
 import { benchPages, setBenchPage } from './benchHere.ts';
@@ -101,8 +102,7 @@ async function begin(db: ShelfDb): Promise<KeptHere> {
   if (isUnsaved) own.changed();
   if (problems.length > 0) {
     const lines = problems.map(problemText);
-    const first = 'Your last plan cannot be opened; it stays on the shelf as it is.';
-    here.getState().showProblem([first, ...lines].join('\n'));
+    here.getState().showProblem([keepingWords.lastNotOpened, ...lines].join('\n'));
   }
   setTimeout(() => clearOldTabs(db).catch(() => {}), restBeforeClearing);
   globalThis.addEventListener('pagehide', own.leave);

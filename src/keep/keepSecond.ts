@@ -1,5 +1,6 @@
 /** The second plan of the comparison is kept on the shelf too, once it is changed. */
 import type { StoreApi } from 'zustand/vanilla';
+import { keepingWords } from '#words/keeping.ts';
 import { checkPlan } from '../plan/read.ts';
 import type { Plan } from '../plan/schema.ts';
 import { heardRefusal, keptHere } from './keepHere.ts';
@@ -37,8 +38,8 @@ export function keepSecond(studio: StoreApi<Studio>): void {
       const { plan, history, open, showProblem } = studio.getState();
       // another one may have been opened meanwhile
       if (history.id !== clashing) return;
-      open({ ...plan, name: nameOfCopy(plan.name, names) }, newId(), 'keeping it as a copy');
-      showProblem('This plan was changed in another window too, so it goes on as a copy.');
+      open({ ...plan, name: nameOfCopy(plan.name, names) }, newId(), keepingWords.steps.keepingIt);
+      showProblem(keepingWords.goesOnAsCopy);
     },
     onRefused: (error) => heardRefusal(tab, error),
   });
@@ -51,8 +52,8 @@ export function keepSecond(studio: StoreApi<Studio>): void {
 /** Opens a plan of the shelf as the second one. Gives what is wrong with it, or null. */
 export async function openKeptAsSecond(id: string): Promise<string | null> {
   const record = await keepState.getState().db?.get('plans', id);
-  if (!record || !second) return 'This plan is no longer on the shelf.';
-  const reading = checkPlan(record.plan, 'this plan');
+  if (!record || !second) return keepingWords.notOnShelf;
+  const reading = checkPlan(record.plan, keepingWords.thisPlan);
   if (!reading.ok) return refusalOf(reading);
   second.keeper.knows(id, record.revision, reading.plan);
   second.studio.getState().open(reading.plan, id);

@@ -1,4 +1,5 @@
 /** Plans put in place of the one at hand: one of the shelf, a new one, or one to look at. */
+import { keepingWords } from '#words/keeping.ts';
 import { demos } from '../plan/demo/demos.ts';
 import { problemText } from '../plan/problems.ts';
 import type { PlanReading } from '../plan/read.ts';
@@ -16,12 +17,12 @@ import { here } from './useStudio.ts';
 export async function openKept(id: string): Promise<string | null> {
   const { db } = keepState.getState();
   const kept = keptHere();
-  if (!db || !kept) return 'The shelf cannot be opened.';
+  if (!db || !kept) return keepingWords.noShelf;
   if (id === here.getState().history.id) return null;
   await kept.keeper.flush();
   const record = await db.get('plans', id);
-  if (!record) return 'This plan is no longer on the shelf.';
-  const reading = checkPlan(record.plan, 'this plan');
+  if (!record) return keepingWords.notOnShelf;
+  const reading = checkPlan(record.plan, keepingWords.thisPlan);
   if (!reading.ok) return refusalOf(reading);
   const page = await pageOfPlan(db, id, reading.plan.name);
   kept.keeper.knows(id, record.revision, reading.plan);

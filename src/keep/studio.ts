@@ -1,6 +1,7 @@
 /** The app's state: one plan with its history, and the basket that was last settled from it. */
 import type { StoreApi } from 'zustand/vanilla';
 import { createStore } from 'zustand/vanilla';
+import { keepingWords } from '#words/keeping.ts';
 import type { Problem } from '../plan/problems.ts';
 import { problemText } from '../plan/problems.ts';
 import { checkPlan, readPlan } from '../plan/read.ts';
@@ -102,9 +103,9 @@ export function studio(
       looks: 0,
       theme: 'light',
       change(next, label, merge) {
-        const reading = checkPlan(next, 'this plan');
+        const reading = checkPlan(next, keepingWords.thisPlan);
         if (!reading.ok) {
-          set(refused('This change was not made.', reading.problems, 'edit'));
+          set(refused(keepingWords.notChanged, reading.problems, 'edit'));
           return;
         }
         clear();
@@ -112,7 +113,7 @@ export function studio(
       },
       undo: () => take(undone(get().history)),
       redo: () => take(redone(get().history)),
-      open(next, id = newId(), label = `opening ${next.name}`) {
+      open(next, id = newId(), label = keepingWords.steps.opening(next.name)) {
         clear();
         take(opened(get().history, next, id, label), true);
         set({ looks: get().looks + 1 });
@@ -124,10 +125,7 @@ export function studio(
       openText(text, file, take = (plan) => get().open(plan)) {
         const reading = readPlan(text, file);
         if (reading.ok) take(reading.plan);
-        else
-          set(
-            refused('This file was not opened; your plan is as it was.', reading.problems, 'file'),
-          );
+        else set(refused(keepingWords.fileNotOpened, reading.problems, 'file'));
       },
       pointAt: (row) => set({ row }),
       look: (view) => set({ view, looks: get().looks + 1 }),
@@ -154,7 +152,7 @@ function heard(now: Studio, result: SettleResult): Partial<Studio> {
     return {
       state: 'failed',
       problemWith: 'settling',
-      problem: `This plan could not be settled, so the basket shown is the last one that could: ${result.reason}.`,
+      problem: keepingWords.notSettled(result.reason),
     };
   }
   const { asked, polished, milliseconds, mesh } = result;

@@ -1,4 +1,5 @@
 import { lazy, Suspense, useMemo, useState } from 'react';
+import { sceneWords } from '#words/scene.ts';
 import type { BasketMesh } from '../mesh/basketMesh.ts';
 import type { RowTints } from '../mesh/rowTints.ts';
 import { tinted } from '../mesh/rowTints.ts';
@@ -64,7 +65,7 @@ export function Stage(props: Props) {
       theme={theme}
       reach={reach}
       label={props.label ?? described(basket)}
-      safe="your plan is safe"
+      whenLost={sceneWords.lost}
       onRow={onRow}
       onDoubleClick={() => {
         setHomeComings(homeComings + 1);
@@ -103,8 +104,8 @@ export function Stage(props: Props) {
 
 /** The basket in words, for those who do not see it. */
 function described(basket: Basket | null): string {
-  if (!basket) return 'The basket is being settled';
+  if (!basket) return sceneWords.settling;
   const { rim, height, ends, rows } = basket.summary;
-  const [length, width, high] = [rim.length, rim.width, height].map((mm) => (mm / 10).toFixed(1));
-  return `Woven basket, ${length} by ${width} cm at the rim and ${high} cm high, ${ends} ends and ${rows} rows`;
+  const cm = (mm: number) => (mm / 10).toFixed(1);
+  return sceneWords.basket(cm(rim.length), cm(rim.width), cm(height), ends, rows);
 }

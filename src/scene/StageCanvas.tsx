@@ -33,8 +33,8 @@ interface Props {
   readonly reach: number;
   /** What a person who cannot see the picture is told. */
   readonly label: string;
-  /** What is safe while the graphics card has let go: "your plan is safe". */
-  readonly safe: string;
+  /** What is said while the graphics card has let go of the picture. */
+  readonly whenLost: string;
   readonly onRow: (row: number | null) => void;
   readonly onDoubleClick?: () => void;
   /** What stands on the table. */
@@ -42,7 +42,15 @@ interface Props {
 }
 
 /** A lit table to stand baskets on, and what is said when the picture is lost. Scene units: cm, y up. */
-export function StageCanvas({ theme, reach, label, safe, onRow, onDoubleClick, children }: Props) {
+export function StageCanvas({
+  theme,
+  reach,
+  label,
+  whenLost,
+  onRow,
+  onDoubleClick,
+  children,
+}: Props) {
   const [isLost, setLost] = useState(false);
   const colours = stageColours[theme];
   return (
@@ -64,7 +72,7 @@ export function StageCanvas({ theme, reach, label, safe, onRow, onDoubleClick, c
       </Canvas>
       {isLost && (
         <p className="stage-lost" role="status">
-          The graphics card has let go of the picture. It comes back by itself; {safe}.
+          {whenLost}
         </p>
       )}
     </div>

@@ -1,4 +1,5 @@
 /** The page's side of the build-up: a worker that settles all rows ahead and can be stopped. */
+import { workWords } from '#words/work.ts';
 import type { Basket } from '../model/basket.ts';
 import { rowCount } from '../plan/counts.ts';
 import type { Plan } from '../plan/schema.ts';
@@ -43,7 +44,7 @@ export function buildUp(
   worker.onmessage = ({ data }) => {
     if (data.kind === 'failed') {
       end();
-      onFailed(`row ${data.row}: ${data.reason}`);
+      onFailed(workWords.atRow(data.row, data.reason));
       return;
     }
     if (data.row === rows) end();
@@ -52,7 +53,7 @@ export function buildUp(
   worker.onerror = (event) => {
     event.preventDefault?.();
     end();
-    onFailed(event.message || 'the worker stopped');
+    onFailed(event.message || workWords.stopped);
   };
   worker.postMessage({ plan, rows });
   return end;

@@ -2,6 +2,7 @@
  * A line to one worker. At most one question is out and one waits; a newer one takes the waiting
  * one's place. A worker that fails or keeps silent too long is replaced.
  */
+import { workWords } from '#words/work.ts';
 import type { Answer, Question } from './question.ts';
 
 /** The part of a Worker that a line uses. */
@@ -38,15 +39,12 @@ export function line({ start, onAnswer, patience }: LineOptions): Line {
 
   const post = (question: Question) => {
     out = question;
-    watch = setTimeout(
-      () => fail(`no answer after ${Math.round(patience / 1000)} seconds`),
-      patience,
-    );
+    watch = setTimeout(() => fail(workWords.noAnswer(Math.round(patience / 1000))), patience);
     try {
       worker ??= started();
       worker.postMessage(question);
     } catch (error) {
-      fail(`the worker could not be started: ${String(error)}`);
+      fail(workWords.notStarted(String(error)));
     }
   };
   const started = () => {
@@ -56,10 +54,10 @@ export function line({ start, onAnswer, patience }: LineOptions): Line {
     };
     port.onerror = (event) => {
       event.preventDefault?.();
-      if (port === worker) fail(event.message || 'the worker stopped');
+      if (port === worker) fail(event.message || workWords.stopped);
     };
     port.onmessageerror = () => {
-      if (port === worker) fail('the answer could not be read');
+      if (port === worker) fail(workWords.unreadable);
     };
     return port;
   };

@@ -1,4 +1,5 @@
 /** What a page finds when it is opened, all of it: from the database, the journals, and older Girthlines. */
+import { keepingWords } from '#words/keeping.ts';
 import type { Problem } from '../../plan/problems.ts';
 import type { History } from '../history.ts';
 import { newHistory, opened } from '../history.ts';
@@ -54,7 +55,10 @@ async function carriedOver(db: ShelfDb, local: JournalStore | null): Promise<Car
 function withCarried(work: FoundWork, carried: CarriedOver | null): FoundWork {
   if (!carried) return work;
   const { history } = work;
-  const more = found(carried, opened(history, carried.plan, carried.id, 'opening it'));
+  const more = found(
+    carried,
+    opened(history, carried.plan, carried.id, keepingWords.steps.openingIt),
+  );
   const known = new Map([...work.known, ...more.known]);
   return { ...work, history: more.history, known, pages: { ...work.pages, ...more.pages } };
 }

@@ -2,6 +2,7 @@
  * The latest change of each tab in the browser's plain storage, which is written at once: what is there
  * when a tab is killed between a change and its place in the database.
  */
+import { keepingWords } from '#words/keeping.ts';
 import { checkPlan } from '../../plan/read.ts';
 import type { Plan } from '../../plan/schema.ts';
 import type { BenchPage } from '../benchBook.ts';
@@ -69,12 +70,12 @@ export function tabsInJournal(store: JournalStore | null): readonly string[] {
 
 function entryOf(value: Partial<Record<keyof JournalEntry, unknown>> | null): JournalEntry | null {
   if (typeof value !== 'object' || value === null || typeof value.id !== 'string') return null;
-  const reading = checkPlan(value.plan, 'the journal');
+  const reading = checkPlan(value.plan, '');
   if (!reading.ok) return null;
   return {
     id: value.id,
     plan: reading.plan,
-    label: typeof value.label === 'string' ? value.label : 'a change',
+    label: typeof value.label === 'string' ? value.label : keepingWords.steps.change,
     known: typeof value.known === 'number' ? value.known : null,
     page: readPage(value.page) ?? null,
     count: typeof value.count === 'number' ? value.count : 0,
@@ -87,7 +88,7 @@ function tailFrom(value: unknown): Tail | null {
   if (typeof from !== 'number' || typeof cursor !== 'number' || !Array.isArray(states)) return null;
   const read: State[] = [];
   for (const one of states.slice(0, longestTail) as Partial<Record<keyof State, unknown>>[]) {
-    const reading = checkPlan(one?.plan, 'the journal');
+    const reading = checkPlan(one?.plan, '');
     if (!reading.ok || typeof one.id !== 'string' || typeof one.label !== 'string') return null;
     read.push({ id: one.id, plan: reading.plan, label: one.label });
   }

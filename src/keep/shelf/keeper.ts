@@ -3,6 +3,7 @@
  * that belongs to it, to the database.
  */
 import type { StoreApi } from 'zustand/vanilla';
+import { keepingWords } from '#words/keeping.ts';
 import { thumbnail } from '../../mesh/thumbnail.ts';
 import type { Thumbnail } from '../../mesh/thumbnailBox.ts';
 import type { Basket } from '../../model/basket.ts';
@@ -103,7 +104,7 @@ export function keeper(options: KeeperOptions): Keeper {
     journalTimer = undefined;
     journalled = performance.now();
     const { id, plan, history, page } = present();
-    const label = history.past.at(-1)?.label ?? 'a change';
+    const label = history.past.at(-1)?.label ?? keepingWords.steps.change;
     const whole = tailOf(stateRow(history), written);
     const tail = whole.states.length > longestTail ? null : whole;
     const base = { known: known.revisionOf(id) ?? null, page: page ?? null, count, tail };

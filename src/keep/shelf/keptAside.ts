@@ -9,7 +9,7 @@ const key = 'girthline.aside';
 export function plansAside(store: DraftStore | null): readonly Plan[] {
   try {
     return kept(store).flatMap((one) => {
-      const reading = checkPlan(one, 'a plan put aside');
+      const reading = checkPlan(one, '');
       return reading.ok ? [reading.plan] : [];
     });
   } catch {
@@ -20,7 +20,7 @@ export function plansAside(store: DraftStore | null): readonly Plan[] {
 /** Forgets the plans put aside, once they are on the shelf; what this version cannot read stays. */
 export function forgetAside(store: DraftStore | null): void {
   try {
-    const unread = kept(store).filter((one) => !checkPlan(one, 'a plan put aside').ok);
+    const unread = kept(store).filter((one) => !checkPlan(one, '').ok);
     if (unread.length > 0) store?.setItem(key, JSON.stringify(unread));
     else store?.removeItem(key);
   } catch {}

@@ -1,4 +1,5 @@
 /** What a tab finds when it is opened: its plan, what can be undone, and its pages of the bench. */
+import { keepingWords } from '#words/keeping.ts';
 import type { Problem } from '../../plan/problems.ts';
 import { checkPlan } from '../../plan/read.ts';
 import type { Plan } from '../../plan/schema.ts';
@@ -38,12 +39,12 @@ export async function readWork(
   const found = (written && historyOf(written)) ?? (await lastPlan(db));
   if (!found) return null;
   const kept = await db.get('plans', found.id);
-  const reading = checkPlan(kept?.plan ?? found.plan, 'the plan on the shelf');
+  const reading = checkPlan(kept?.plan ?? found.plan, keepingWords.planOnShelf);
   if (!reading.ok) return reading.problems;
   const isAsLeft = isSame(reading.plan, found.plan);
   const history = isAsLeft
     ? found
-    : opened(found, reading.plan, found.id, 'what another tab changed');
+    : opened(found, reading.plan, found.id, keepingWords.steps.changedElsewhere);
   return {
     history,
     written,

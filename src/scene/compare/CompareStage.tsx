@@ -1,4 +1,5 @@
 import { useCallback, useRef, useState } from 'react';
+import { sceneWords } from '#words/scene.ts';
 import type { TakePicture } from '../Snapshot.tsx';
 import type { StageTheme, StageView } from '../stageView.ts';
 import { useReach } from '../useReach.ts';
@@ -65,7 +66,7 @@ export function CompareStage(props: Props) {
         leads
         row={rows[solid]}
         onRow={solid === 'a' ? onRowA : onRowB}
-        label={`${labels.a}. Laid over it: ${labels.b}`}
+        label={sceneWords.laidOver(labels.a, labels.b)}
         onPicture={readyA}
       />
     );

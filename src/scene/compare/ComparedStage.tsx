@@ -1,5 +1,6 @@
 import { OrbitControls } from '@react-three/drei';
 import { memo } from 'react';
+import { sceneWords } from '#words/scene.ts';
 import type { BasketMesh } from '../../mesh/basketMesh.ts';
 import type { Basket } from '../../model/basket.ts';
 import { Eye } from '../Eye.tsx';
@@ -54,7 +55,7 @@ export const ComparedStage = memo(function ComparedStage(props: Props) {
       theme={theme}
       reach={reach}
       label={props.label}
-      safe="your plans are safe"
+      whenLost={sceneWords.lostOfTwo}
       onRow={onRow}
     >
       {solid && (

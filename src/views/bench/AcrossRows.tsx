@@ -1,6 +1,9 @@
+import { benchWords } from '#words/bench.ts';
 import { formatLength } from '../../plan/units.ts';
 import type { BenchWork } from './benchWork.ts';
 import { tellable } from './benchWork.ts';
+
+const words = benchWords.across;
 
 /** Rows told; the last ones measured say the most. */
 const most = 4;
@@ -19,12 +22,12 @@ export function AcrossRows({ work }: { readonly work: BenchWork }) {
   return (
     <>
       <table className="replan-rows across-rows">
-        <caption>Length × width, {unit}</caption>
+        <caption>{words.title(unit)}</caption>
         <thead>
           <tr>
-            <th scope="col">Row</th>
-            <th scope="col">Measured</th>
-            <th scope="col">Its shape</th>
+            <th scope="col">{benchWords.rowColumn}</th>
+            <th scope="col">{words.columns.measured}</th>
+            <th scope="col">{words.columns.shape}</th>
           </tr>
         </thead>
         <tbody>
@@ -57,26 +60,22 @@ function inWords({ record, table, plan }: BenchWork, row: number): string {
   const shape = table?.rows[row - 1];
   const { length, width } = record.across[row] ?? {};
   const apart = [
-    apartText(length, shape?.length, 'longer', 'shorter', plan.display.unit),
-    apartText(width, shape?.width, 'wider', 'narrower', plan.display.unit),
+    apartText(length, shape?.length, words.longer, words.shorter, plan.display.unit),
+    apartText(width, shape?.width, words.wider, words.narrower, plan.display.unit),
   ].filter((text) => text !== '');
-  const told =
-    apart.length === 0
-      ? `Row ${row} has the shape that its girth settles to.`
-      : `Row ${row} is ${apart.join(' and ')} than its girth settles to: press it round while it is damp, or leave it so.`;
-  return `${told} The shape is worked out from girths and height; length and width are set beside it and do not move it.`;
+  const told = apart.length === 0 ? words.asShape(row) : words.isApart(row, apart);
+  return `${told} ${words.worksSo}`;
 }
 
 function apartText(
   had: number | undefined,
   shape: number | undefined,
-  more: string,
-  less: string,
+  more: (by: string) => string,
+  less: (by: string) => string,
   unit: BenchWork['plan']['display']['unit'],
 ): string {
   if (had === undefined || shape === undefined) return '';
   const off = had - shape;
-  return Math.abs(off) > tellable
-    ? `${formatLength(Math.abs(off), unit)} ${off > 0 ? more : less}`
-    : '';
+  const said = off > 0 ? more : less;
+  return Math.abs(off) > tellable ? said(formatLength(Math.abs(off), unit)) : '';
 }

@@ -1,3 +1,4 @@
+import { benchWords } from '#words/bench.ts';
 import { withChange } from '../../keep/benchBook.ts';
 import { changeBenchPage } from '../../keep/benchHere.ts';
 import type { BenchRecord } from '../../keep/benchRecord.ts';
@@ -7,6 +8,8 @@ import { formatChange, formatLength, unitLength } from '../../plan/units.ts';
 import type { BenchWork } from './benchWork.ts';
 import { plannedTape } from './benchWork.ts';
 import { Stepper } from './Stepper.tsx';
+
+const { aims: words, steps, asPlanned } = benchWords;
 
 /** Over how many rows to come back. */
 const overs = [3, 5, 8, 12, 16];
@@ -25,25 +28,27 @@ export function AimFields({ work }: { readonly work: BenchWork }) {
     const start = record.added?.from ?? from;
     const { least, most } = spareRows(plan, start);
     const total = Math.min(most, Math.max(least, (record.added?.rows ?? 0) + by));
-    aim({ added: total === 0 ? null : { from: start, rows: total }, taken: null }, 'rows in all');
+    aim({ added: total === 0 ? null : { from: start, rows: total }, taken: null }, steps.rowsInAll);
   };
   const missing = table ? rowsToHeight(table, planBasket.summary.height) : 0;
   return (
     <div className="aims">
       <label className="aim-over">
-        <span>Come back to the plan over</span>
+        <span>{words.backOver}</span>
         <select
           value={record.backOver ?? ''}
-          onChange={({ target }) => aim({ backOver: Number(target.value) || null }, 'rows to take')}
+          onChange={({ target }) =>
+            aim({ backOver: Number(target.value) || null }, steps.rowsToTake)
+          }
         >
           {overs
             .filter((over) => over < left || over === record.backOver)
             .map((over) => (
               <option key={over} value={over}>
-                {over} rows
+                {words.rows(over)}
               </option>
             ))}
-          <option value="">all {left} rows left</option>
+          <option value="">{words.allRows(left)}</option>
         </select>
       </label>
       {course.belly !== null && (
@@ -51,34 +56,38 @@ export function AimFields({ work }: { readonly work: BenchWork }) {
           <input
             type="checkbox"
             checked={record.keepsBelly}
-            onChange={({ target }) => aim({ keepsBelly: target.checked }, 'belly as an aim')}
+            onChange={({ target }) => aim({ keepsBelly: target.checked }, steps.belly)}
           />
-          Reach the belly at row {course.belly}
+          {words.belly(course.belly)}
         </label>
       )}
       <Stepper
-        label="Rim, tape girth"
+        label={words.rim}
         value={formatLength(rim, unit)}
         aside={
-          record.rim === null ? 'as planned' : `plan ${formatLength(plannedTape(work, rows), unit)}`
+          record.rim === null
+            ? asPlanned
+            : words.planned(formatLength(plannedTape(work, rows), unit))
         }
         onStep={(by) => {
           const to = Math.round(rim / step + by) * step;
           const isPlan = Math.abs(to - plannedTape(work, rows)) < step / 2;
-          aim({ rim: isPlan ? null : to }, 'rim as an aim');
+          aim({ rim: isPlan ? null : to }, steps.rim);
         }}
       />
       <Stepper
-        label="Rows in all"
+        label={words.rowsInAll}
         value={`${rows}`}
-        aside={table ? `${formatLength(table.summary.height, unit)} high` : ''}
+        aside={table ? words.high(formatLength(table.summary.height, unit)) : ''}
         onStep={addRows}
       />
       {missing !== 0 && (
         <button type="button" className="aim-height" onClick={() => addRows(missing)}>
-          {formatChange(missing, 'mm', { withUnit: false })}{' '}
-          {Math.abs(missing) === 1 ? 'row' : 'rows'} for the planned height of{' '}
-          {formatLength(planBasket.summary.height, unit)}
+          {words.forHeight(
+            missing,
+            formatChange(missing, 'mm', { withUnit: false }),
+            formatLength(planBasket.summary.height, unit),
+          )}
         </button>
       )}
     </div>

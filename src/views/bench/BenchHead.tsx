@@ -1,6 +1,9 @@
+import { benchWords } from '#words/bench.ts';
 import { withNewRecord } from '../../keep/benchBook.ts';
 import { changeBenchPage } from '../../keep/benchHere.ts';
 import type { BenchWork } from './benchWork.ts';
+
+const { head: words, steps, toPlan } = benchWords;
 
 interface Props {
   readonly work: BenchWork;
@@ -11,33 +14,32 @@ interface Props {
 export function BenchHead({ work, isAwake }: Props) {
   const { plan, page, record, isKept } = work;
   const choose = (id: string) => {
-    if (id === 'new') changeBenchPage(withNewRecord, 'another basket of this plan');
-    else changeBenchPage((now) => ({ ...now, chosen: id }), 'the other basket of this plan');
+    if (id === 'new') changeBenchPage(withNewRecord, steps.newBasket);
+    else changeBenchPage((now) => ({ ...now, chosen: id }), steps.otherBasket);
   };
   return (
     <header className="bench-head">
       <a className="bench-back" href="#plan">
-        ‹ Plan
+        {toPlan}
       </a>
       <h1 className="bench-name">{plan.name}</h1>
       <label className="bench-record">
-        <span className="unseen">Basket of this plan</span>
+        <span className="unseen">{words.basket}</span>
         <select value={record.id} onChange={({ target }) => choose(target.value)}>
           {page.records.map(({ id, name }) => (
             <option key={id} value={id}>
               {name}
             </option>
           ))}
-          <option value="new">One more basket …</option>
+          <option value="new">{words.oneMore}</option>
         </select>
       </label>
       {!isKept && (
         <p className="bench-warning" role="status">
-          This browser keeps nothing: leave the page open until the basket is done, or save the
-          plan.
+          {words.notKept}
         </p>
       )}
-      {isAwake && <span className="bench-awake soft">The screen stays awake.</span>}
+      {isAwake && <span className="bench-awake soft">{words.awake}</span>}
     </header>
   );
 }

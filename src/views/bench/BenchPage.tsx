@@ -1,4 +1,5 @@
 import { useState } from 'react';
+import { benchWords } from '#words/bench.ts';
 import { useStudio } from '../../keep/useStudio.ts';
 import { BenchHead } from './BenchHead.tsx';
 import type { BenchWork } from './benchWork.ts';
@@ -23,9 +24,9 @@ export function BenchPage() {
   if (!work) {
     return (
       <main className="bench-page bench-waiting">
-        <p role="status">{problem ?? 'Laying the plan on the bench …'}</p>
+        <p role="status">{problem ?? benchWords.opening}</p>
         <a className="bench-back" href="#plan">
-          ‹ Plan
+          {benchWords.toPlan}
         </a>
       </main>
     );

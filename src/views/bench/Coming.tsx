@@ -1,8 +1,11 @@
 import { useMemo } from 'react';
+import { benchWords } from '#words/bench.ts';
 import { SeverityMark, severityWord } from '../../charts/SeverityMark.tsx';
 import { findingsAhead } from '../../model/replan/coming.ts';
 import { withLengths } from '../../plan/lengthText.ts';
 import type { BenchWork } from './benchWork.ts';
+
+const words = benchWords.ahead;
 
 /** What the rows to come have in store, in time to do something about it. */
 export function Coming({ work }: { readonly work: BenchWork }) {
@@ -11,10 +14,8 @@ export function Coming({ work }: { readonly work: BenchWork }) {
   const findings = useMemo(() => (table ? findingsAhead(table, from) : []), [table, from]);
   return (
     <section className="bench-card" aria-labelledby="coming-title">
-      <h2 id="coming-title">Ahead</h2>
-      {findings.length === 0 && (
-        <p className="soft">{table ? 'Nothing stands in the way.' : 'Being worked out …'}</p>
-      )}
+      <h2 id="coming-title">{words.title}</h2>
+      {findings.length === 0 && <p className="soft">{table ? words.nothing : words.waiting}</p>}
       <ul className="coming">
         {findings.map((finding) => (
           <li key={`${finding.kind}-${finding.text}`} className={`finding-${finding.severity}`}>

@@ -1,3 +1,4 @@
+import { benchWords } from '#words/bench.ts';
 import { withChange } from '../../keep/benchBook.ts';
 import { changeBenchPage } from '../../keep/benchHere.ts';
 import type { PullLimits } from '../../model/replan/pullLimits.ts';
@@ -5,6 +6,8 @@ import { usualLimits } from '../../model/replan/pullLimits.ts';
 import type { Unit } from '../../plan/schema.ts';
 import type { BenchWork } from './benchWork.ts';
 import { Stepper } from './Stepper.tsx';
+
+const { limits: words, steps } = benchWords;
 
 /** Steps and ends of both limits; perGap in mm. */
 const leans = { least: 5, most: 85, step: 5 };
@@ -20,22 +23,20 @@ export function LimitFields({ work }: { readonly work: BenchWork }) {
   const put = (next: PullLimits) =>
     changeBenchPage(
       (page) => withChange(page, { limits: isUsual(next) ? null : next }),
-      'limits of the rows to come',
+      steps.limits,
     );
   return (
     <details className="replan-more">
-      <summary>
-        Limits: {limits.lean}° of lean, {gapText(limits.perGap, unit)} per gap
-      </summary>
+      <summary>{words.title(limits.lean, gapText(limits.perGap, unit))}</summary>
       <div className="aims">
         <Stepper
-          label="Most lean of the wall"
+          label={words.lean}
           value={`${limits.lean}°`}
           aside={asideOf(limits.lean === usualLimits.lean, `${usualLimits.lean}°`)}
           onStep={(by) => put({ ...limits, lean: within(limits.lean + by * leans.step, leans) })}
         />
         <Stepper
-          label="Most change between two stakes, a row"
+          label={words.perGap}
           value={gapText(limits.perGap, unit)}
           aside={asideOf(
             Math.abs(limits.perGap - usualLimits.perGap) < 1e-6,
@@ -47,16 +48,14 @@ export function LimitFields({ work }: { readonly work: BenchWork }) {
             put({ ...limits, perGap });
           }}
         />
-        <p className="soft">
-          Where the plan itself asks for more, the plan’s own change is the limit of that row.
-        </p>
+        <p className="soft">{words.ofPlan}</p>
       </div>
     </details>
   );
 }
 
 function asideOf(isUsual: boolean, usual: string): string {
-  return isUsual ? 'as usual' : `usually ${usual}`;
+  return isUsual ? words.usual : words.usually(usual);
 }
 
 function within(value: number, { least, most }: { least: number; most: number }): number {
@@ -70,8 +69,12 @@ function stepOf(unit: Unit): number {
 
 /** A change in one gap is finer than other lengths: sixty-fourths of an inch, or millimetres. */
 function gapText(mm: number, unit: Unit): string {
-  if (unit !== 'in') return `${mm.toFixed(1)} mm`;
+  const shown: Unit = unit === 'in' ? 'in' : 'mm';
+  return `${shown === 'in' ? inchText(mm) : mm.toFixed(1)} ${shown}`;
+}
+
+function inchText(mm: number): string {
   const parts = Math.max(1, Math.round((64 * mm) / 25.4));
   const shared = Math.min(64, parts & -parts);
-  return shared === 64 ? `${parts / 64} in` : `${parts / shared}/${64 / shared} in`;
+  return shared === 64 ? `${parts / 64}` : `${parts / shared}/${64 / shared}`;
 }

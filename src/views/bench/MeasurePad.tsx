@@ -1,4 +1,6 @@
 import { useEffect, useRef } from 'react';
+import { benchWords } from '#words/bench.ts';
+import { benchPadWords as words } from '#words/benchPad.ts';
 import { withLengths } from '../../plan/lengthText.ts';
 import { formatLength } from '../../plan/units.ts';
 import type { BenchWork } from './benchWork.ts';
@@ -7,13 +9,6 @@ import type { Measure } from './measureEntry.ts';
 import { expectedOf, measures } from './measureEntry.ts';
 import { PadKeys } from './PadKeys.tsx';
 import { useMeasurePad } from './useMeasurePad.ts';
-
-const names: Readonly<Record<Measure, { tab: string; label: string }>> = {
-  girth: { tab: 'Girth', label: 'Tape girth' },
-  length: { tab: 'Length', label: 'Length outside' },
-  width: { tab: 'Width', label: 'Width outside' },
-  height: { tab: 'Height', label: 'Height so far, at the top' },
-};
 
 interface Props {
   readonly work: BenchWork;
@@ -28,7 +23,7 @@ export function MeasurePad({ work, onDone }: Props) {
   const { what, row, question, had } = pad;
   useEffect(() => dialog.current?.showModal(), []);
   return (
-    <dialog ref={dialog} className="pad" aria-label="Measured" onClose={onDone}>
+    <dialog ref={dialog} className="pad" aria-label={words.title} onClose={onDone}>
       <form
         onSubmit={(event) => {
           event.preventDefault();
@@ -43,26 +38,24 @@ export function MeasurePad({ work, onDone }: Props) {
               aria-pressed={what === one}
               onClick={() => pad.measure(one)}
             >
-              {names[one].tab}
+              {words.tabs[one]}
             </button>
           ))}
         </div>
         <div className="pad-row">
-          <button type="button" aria-label="The row below" onClick={() => pad.goTo(row - 1)}>
+          <button type="button" aria-label={words.below} onClick={() => pad.goTo(row - 1)}>
             −
           </button>
           <p>
-            <strong>Row {row}</strong>
+            <strong>{benchWords.row(row)}</strong>
             <small>{hint(work, what, row)}</small>
           </p>
-          <button type="button" aria-label="The row above" onClick={() => pad.goTo(row + 1)}>
+          <button type="button" aria-label={words.above} onClick={() => pad.goTo(row + 1)}>
             +
           </button>
         </div>
         <label className="pad-value">
-          <span className="unseen">
-            {names[what].label} of row {row}
-          </span>
+          <span className="unseen">{words.value[what](row)}</span>
           <input
             value={pad.text}
             inputMode="none"
@@ -81,15 +74,15 @@ export function MeasurePad({ work, onDone }: Props) {
         <div className="pad-end">
           {had !== undefined && pad.text === '' ? (
             <button type="button" onClick={pad.forget}>
-              Forget it
+              {words.forget}
             </button>
           ) : (
             <button type="button" onClick={onDone}>
-              Not now
+              {words.leave}
             </button>
           )}
           <button type="submit" className="main-button">
-            {question && !question.isImpossible ? 'It is right: keep it' : 'Keep'}
+            {question && !question.isImpossible ? words.keepAllTheSame : words.keep}
           </button>
         </div>
       </form>
@@ -100,7 +93,7 @@ export function MeasurePad({ work, onDone }: Props) {
 /** What to measure, or what it should come to. */
 function hint(work: BenchWork, what: Measure, row: number): string {
   const { unit } = work.plan.display;
-  if (what === 'height') return 'from the table to its top, mid-side';
-  if (what === 'girth') return `woven to ${formatLength(targetTape(work, row), unit)}`;
-  return `outside, level; its shape has ${formatLength(expectedOf(work, what, row), unit)}`;
+  if (what === 'height') return words.hints.height;
+  if (what === 'girth') return words.hints.girth(formatLength(targetTape(work, row), unit));
+  return words.hints.across(formatLength(expectedOf(work, what, row), unit));
 }

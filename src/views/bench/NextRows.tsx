@@ -1,3 +1,4 @@
+import { benchWords } from '#words/bench.ts';
 import { formatChange, formatLength } from '../../plan/units.ts';
 import type { BenchWork } from './benchWork.ts';
 import { changeOf, targetTape } from './benchWork.ts';
@@ -12,11 +13,11 @@ export function NextRows({ work }: { readonly work: BenchWork }) {
   const count = Math.max(0, Math.min(ahead, work.rows - first + 1));
   if (count === 0) return null;
   return (
-    <section className="next-rows" aria-label={`Next rows, ${unit}`}>
+    <section className="next-rows" aria-label={benchWords.now.nextRows(unit)}>
       <ol>
         {Array.from({ length: count }, (_, index) => first + index).map((row) => (
           <li key={row}>
-            <span className="next-row-name">Row {row}</span>
+            <span className="next-row-name">{benchWords.row(row)}</span>
             <strong>{formatLength(targetTape(work, row), unit, { withUnit: false })}</strong>
             <span>{formatChange(changeOf(work, row), unit, { withUnit: false })}</span>
           </li>

@@ -1,4 +1,5 @@
 import { useMemo } from 'react';
+import { benchWords } from '#words/bench.ts';
 import { BenchChart } from '../../charts/bench/BenchChart.tsx';
 import { OutlineDrawing } from '../../charts/OutlineDrawing.tsx';
 import { outline } from '../../mesh/outline.ts';
@@ -7,6 +8,8 @@ import { formatChange, formatLength } from '../../plan/units.ts';
 import { AcrossRows } from './AcrossRows.tsx';
 import type { BenchWork } from './benchWork.ts';
 import { plannedTape, replannedTape, tellable } from './benchWork.ts';
+
+const words = benchWords.table;
 
 /** The basket on the table beside its plan: both girth lines, how far belly and rim have moved, its outline. */
 export function OnTable({ work }: { readonly work: BenchWork }) {
@@ -19,7 +22,7 @@ export function OnTable({ work }: { readonly work: BenchWork }) {
   const drawing = useMemo(() => table && outline(table, 'side'), [table]);
   return (
     <section className="bench-card" aria-labelledby="on-table-title">
-      <h2 id="on-table-title">On the table</h2>
+      <h2 id="on-table-title">{words.title}</h2>
       {problem && <p className="replan-missed">{problem}</p>}
       <BenchChart
         planned={planned}
@@ -36,20 +39,20 @@ export function OnTable({ work }: { readonly work: BenchWork }) {
         <dl className="bench-facts">
           <Fact
             unit={unit}
-            name={`Belly, row ${table.summary.belly.row}`}
+            name={words.belly(table.summary.belly.row)}
             now={table.summary.belly.tapeGirth}
             plan={planBasket.summary.belly.tapeGirth}
             moved={table.summary.belly.row - planBasket.summary.belly.row}
           />
           <Fact
             unit={unit}
-            name="Rim"
+            name={words.rim}
             now={table.summary.rim.tapeGirth}
             plan={planBasket.summary.rim.tapeGirth}
           />
           <Fact
             unit={unit}
-            name="Height"
+            name={words.height}
             now={table.summary.height}
             plan={planBasket.summary.height}
           />
@@ -58,7 +61,7 @@ export function OnTable({ work }: { readonly work: BenchWork }) {
       <AcrossRows work={work} />
       {drawing && (
         <OutlineDrawing
-          title="As it stands and will stand"
+          title={words.outline}
           outline={drawing}
           row={Math.min(rows, record.row)}
           unit={unit}
@@ -81,16 +84,13 @@ interface FactProps {
 function Fact({ name, now, plan, moved = 0, unit }: FactProps) {
   const off = now - plan;
   const isTold = Math.abs(off) > tellable && formatLength(now, unit) !== formatLength(plan, unit);
-  const rows = Math.abs(moved) === 1 ? 'row' : 'rows';
+  const standing = isTold ? words.toPlan(formatChange(off, unit)) : benchWords.asPlanned;
   return (
     <div>
       <dt>{name}</dt>
       <dd>
         {formatLength(now, unit)}
-        <small>
-          {isTold ? `${formatChange(off, unit)} to the plan` : 'as planned'}
-          {moved !== 0 && `, ${Math.abs(moved)} ${rows} ${moved > 0 ? 'higher' : 'lower'}`}
-        </small>
+        <small>{moved === 0 ? standing : words.moved(standing, moved)}</small>
       </dd>
     </div>
   );

@@ -1,5 +1,8 @@
+import { benchPadWords } from '#words/benchPad.ts';
 import type { Unit } from '../../plan/schema.ts';
 import { eighths, sixteenth } from './measureEntry.ts';
+
+const words = benchPadWords.keys;
 
 interface Props {
   readonly unit: Unit;
@@ -14,7 +17,7 @@ export function PadKeys({ unit, onKey, onBack }: Props) {
   return (
     <div className="pad-keys">
       {unit === 'in' && (
-        <fieldset className="pad-fractions" aria-label="Eighths of an inch">
+        <fieldset className="pad-fractions" aria-label={words.eighths}>
           {eighths.map((key) => (
             <button key={key} type="button" aria-label={key} onClick={() => onKey(key)}>
               <span className="big-fraction" aria-hidden="true">
@@ -23,7 +26,7 @@ export function PadKeys({ unit, onKey, onBack }: Props) {
               </span>
             </button>
           ))}
-          <button type="button" aria-label="A sixteenth more" onClick={() => onKey(sixteenth)}>
+          <button type="button" aria-label={words.sixteenth} onClick={() => onKey(sixteenth)}>
             <span aria-hidden="true">+</span>
             <span className="big-fraction" aria-hidden="true">
               <span>1</span>
@@ -38,13 +41,13 @@ export function PadKeys({ unit, onKey, onBack }: Props) {
             {key}
           </button>
         ))}
-        <button type="button" aria-label="Decimal point" onClick={() => onKey('.')}>
+        <button type="button" aria-label={words.point} onClick={() => onKey('.')}>
           .
         </button>
         <button type="button" onClick={() => onKey('0')}>
           0
         </button>
-        <button type="button" aria-label="Take the last figure back" onClick={onBack}>
+        <button type="button" aria-label={words.back} onClick={onBack}>
           ⌫
         </button>
       </div>

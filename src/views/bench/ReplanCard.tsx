@@ -1,3 +1,4 @@
+import { benchWords } from '#words/bench.ts';
 import { furthestOff } from '../../model/replan/furthestOff.ts';
 import { formatLength } from '../../plan/units.ts';
 import { AimFields } from './AimFields.tsx';
@@ -7,6 +8,8 @@ import { LimitFields } from './LimitFields.tsx';
 import { missedAims } from './missedAims.ts';
 import { ReplanRows } from './ReplanRows.tsx';
 import { leaveReplan, takeReplan } from './takeReplan.ts';
+
+const words = benchWords.replan;
 
 /** The rows to come as they could be, what that changes, and one press to take it or leave it. */
 export function ReplanCard({ work }: { readonly work: BenchWork }) {
@@ -18,7 +21,7 @@ export function ReplanCard({ work }: { readonly work: BenchWork }) {
   const further = isNew || course.isTaken ? furtherText(work) : null;
   return (
     <section className="bench-card replan" aria-labelledby="replan-title">
-      <h2 id="replan-title">The rows to come</h2>
+      <h2 id="replan-title">{words.title}</h2>
       <p className="replan-state">{stateText(work)}</p>
       {missed.map((sentence) => (
         <p key={sentence} className="replan-missed" role="status">
@@ -32,16 +35,16 @@ export function ReplanCard({ work }: { readonly work: BenchWork }) {
       <div className="replan-buttons">
         {isNew && (
           <button type="button" className="main-button" onClick={() => takeReplan(work)}>
-            Take the replan
+            {words.take}
           </button>
         )}
         {course.isTaken && (
           <button type="button" onClick={leaveReplan}>
-            Back to the old plan
+            {words.leave}
           </button>
         )}
         {!isNew && !course.isTaken && (
-          <p className="soft">Nothing to change for the {plan.name.toLowerCase()} so far.</p>
+          <p className="soft">{words.nothing(plan.name.toLowerCase())}</p>
         )}
       </div>
     </section>
@@ -51,13 +54,12 @@ export function ReplanCard({ work }: { readonly work: BenchWork }) {
 function stateText(work: BenchWork): string {
   const { course, plan } = work;
   const { from } = course.replan;
-  if (from === 0) return 'Measure a row, and the rest is worked out anew from there.';
+  if (from === 0) return words.begin;
   const off = replannedTape(work, from) - plannedTape(work, from);
   const by = formatLength(Math.abs(off), plan.display.unit);
-  const now =
-    Math.abs(off) < tellable ? 'as planned' : `${by} ${off < 0 ? 'tighter' : 'wider'} than planned`;
-  const taken = course.isTaken ? ' You are weaving to a replan.' : '';
-  return `Row ${from} is ${now}.${taken}`;
+  const apart = off < 0 ? words.rowTighter(from, by) : words.rowWider(from, by);
+  const standing = Math.abs(off) < tellable ? words.rowAsPlanned(from) : apart;
+  return course.isTaken ? `${standing} ${words.isTaken}` : standing;
 }
 
 /** That the way back begins by leading away, where it does, so that nobody takes it for a mistake. */
@@ -66,9 +68,7 @@ function furtherText({ course, plan }: BenchWork): string | null {
   const furthest = furthestOff(planned, replan.girths, replan.from, tellable);
   if (!furthest) return null;
   const { row, off } = furthest;
-  const by = `${formatLength(Math.abs(off), plan.display.unit)} ${off < 0 ? 'tighter' : 'wider'}`;
-  return (
-    `It moves further off before it comes back: row ${row} is ${by} than planned, then it turns. ` +
-    'The wall is still on its way out of the plan, and turning it gently takes some rows.'
-  );
+  const by = formatLength(Math.abs(off), plan.display.unit);
+  const told = off < 0 ? words.furtherTighter(row, by) : words.furtherWider(row, by);
+  return `${told} ${words.whyFurther}`;
 }

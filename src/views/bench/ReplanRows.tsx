@@ -1,6 +1,9 @@
+import { benchWords } from '#words/bench.ts';
 import { formatChange, formatLength } from '../../plan/units.ts';
 import type { BenchWork } from './benchWork.ts';
 import { plannedTape, replannedTape } from './benchWork.ts';
+
+const words = benchWords.replan;
 
 /** Rows told before the rest is unfolded. */
 const first = 4;
@@ -15,7 +18,7 @@ export function ReplanRows({ work }: { readonly work: BenchWork }) {
       <RowList work={work} rows={all.slice(0, first)} />
       {all.length > first && (
         <details className="replan-more">
-          <summary>Rows {from + first} to the rim</summary>
+          <summary>{words.restOfRows(from + first)}</summary>
           <RowList work={work} rows={all.slice(first)} />
         </details>
       )}
@@ -29,10 +32,10 @@ function RowList({ work, rows }: { readonly work: BenchWork; readonly rows: read
     <table className="replan-rows">
       <thead>
         <tr>
-          <th scope="col">Row</th>
-          <th scope="col">Old plan</th>
-          <th scope="col">Replan</th>
-          <th scope="col">Apart</th>
+          <th scope="col">{benchWords.rowColumn}</th>
+          <th scope="col">{words.columns.planned}</th>
+          <th scope="col">{words.columns.replanned}</th>
+          <th scope="col">{words.columns.apart}</th>
         </tr>
       </thead>
       <tbody>

@@ -1,6 +1,9 @@
+import { benchWords } from '#words/bench.ts';
 import { withChange } from '../../keep/benchBook.ts';
 import { changeBenchPage } from '../../keep/benchHere.ts';
 import type { BenchWork } from './benchWork.ts';
+
+const { buttons: words, steps } = benchWords;
 
 interface Props {
   readonly work: BenchWork;
@@ -17,20 +20,20 @@ export function RowButtons({ work, onMeasure }: Props) {
       <button
         type="button"
         disabled={row <= 1}
-        onClick={() => go(Math.min(row, work.rows + 1) - 1, 'back a row')}
+        onClick={() => go(Math.min(row, work.rows + 1) - 1, steps.back)}
       >
-        Back one
+        {words.back}
       </button>
       <button type="button" onClick={onMeasure}>
-        Measured
+        {words.measured}
       </button>
       <button
         type="button"
         className="main-button"
         disabled={row > work.rows}
-        onClick={() => go(row + 1, `row ${row} done`)}
+        onClick={() => go(row + 1, steps.done(row))}
       >
-        Row done
+        {words.done}
       </button>
     </div>
   );

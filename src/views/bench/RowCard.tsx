@@ -1,4 +1,5 @@
 import { useMemo } from 'react';
+import { benchWords } from '#words/bench.ts';
 import { rowWords } from '../../export/pdf/sheet/rowWords.ts';
 import { quantities } from '../../model/quantity/quantities.ts';
 import { BigLength } from './BigLength.tsx';
@@ -6,51 +7,54 @@ import type { BenchWork } from './benchWork.ts';
 import { changeOf, targetTape, tellable } from './benchWork.ts';
 import { ReplanWaits } from './ReplanWaits.tsx';
 
+const words = benchWords.now;
+
 /** The row being woven, in figures that are read from the other side of the table. */
 export function RowCard({ work }: { readonly work: BenchWork }) {
   const { record, rows, plan, planBasket } = work;
   const { unit } = plan.display;
   const { row } = record;
-  const words = useMemo(() => rowWords(planBasket, quantities(planBasket)), [planBasket]);
+  const said = useMemo(() => rowWords(planBasket, quantities(planBasket)), [planBasket]);
   if (row > rows) {
     return (
-      <section className="row-card row-card-ended" aria-label="Row being woven">
-        <p className="row-card-verb">All {rows} rows are woven</p>
-        <p className="row-card-words">Measure the rim, then bind it off.</p>
+      <section className="row-card row-card-ended" aria-label={words.title}>
+        <p className="row-card-verb">{words.allWoven(rows)}</p>
+        <p className="row-card-words">{words.bindOff}</p>
       </section>
     );
   }
   const change = changeOf(work, row);
   const isTold = Math.abs(change) >= tellable;
   return (
-    <section className="row-card" aria-label="Row being woven">
+    <section className="row-card" aria-label={words.title}>
       <ReplanWaits work={work} />
       <p className="row-card-row">
-        <span className="row-card-name">Row</span> <strong data-present-row={row}>{row}</strong>
-        <span className="row-card-of">of {rows}</span>
+        <span className="row-card-name">{words.row}</span>{' '}
+        <strong data-present-row={row}>{row}</strong>
+        <span className="row-card-of">{words.of(rows)}</span>
       </p>
       <p className="row-card-girth">
         <span className="row-card-label">
-          {work.course.isTaken ? 'By the replan: weave' : 'By the plan: weave'} to a tape girth of
+          {work.course.isTaken ? words.byReplan : words.byPlan}
         </span>
         <BigLength mm={targetTape(work, row)} unit={unit} className="row-card-tape" />
       </p>
       <p className="row-card-do">
         {isTold && <BigLength mm={change} unit={unit} className="row-card-change" signed />}
-        <span className="row-card-verb">{isTold ? verb(change) : 'keep the girth'}</span>
+        <span className="row-card-verb">{isTold ? verb(change) : words.keepGirth}</span>
       </p>
-      <p className="row-card-words">{words.get(row) ?? nextWord(words, row)}</p>
+      <p className="row-card-words">{said.get(row) ?? nextWord(said, row)}</p>
     </section>
   );
 }
 
 /** What the hand does with the weaver. */
 function verb(change: number): string {
-  return change > 0 ? 'let out' : 'draw in';
+  return change > 0 ? words.letOut : words.drawIn;
 }
 
 /** What comes next, so that it can be made ready. */
-function nextWord(words: ReadonlyMap<number, string>, row: number): string {
-  const next = [...words.keys()].sort((a, b) => a - b).find((one) => one > row);
-  return next === undefined ? '' : `Row ${next}: ${words.get(next)}`;
+function nextWord(said: ReadonlyMap<number, string>, row: number): string {
+  const next = [...said.keys()].sort((a, b) => a - b).find((one) => one > row);
+  return next === undefined ? '' : words.next(next, said.get(next) ?? '');
 }

@@ -1,3 +1,7 @@
+import { benchWords } from '#words/bench.ts';
+
+const words = benchWords.aims;
+
 interface Props {
   readonly label: string;
   readonly value: string;
@@ -10,14 +14,14 @@ export function Stepper({ label, value, aside, onStep }: Props) {
   return (
     <fieldset className="stepper">
       <legend>{label}</legend>
-      <button type="button" aria-label={`${label}: less`} onClick={() => onStep(-1)}>
+      <button type="button" aria-label={words.less(label)} onClick={() => onStep(-1)}>
         −
       </button>
       <output>
         {value}
         {aside && <small>{aside}</small>}
       </output>
-      <button type="button" aria-label={`${label}: more`} onClick={() => onStep(1)}>
+      <button type="button" aria-label={words.more(label)} onClick={() => onStep(1)}>
         +
       </button>
     </fieldset>

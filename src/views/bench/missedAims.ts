@@ -1,8 +1,11 @@
 /** What can no longer be reached, in sentences, with the nearest that can. */
+import { benchWords } from '#words/bench.ts';
 import type { Aimed } from '../../model/replan/replan.ts';
 import { formatLength } from '../../plan/units.ts';
 import type { BenchWork } from './benchWork.ts';
 import { tellable } from './benchWork.ts';
+
+const words = benchWords.missed;
 
 /** A sentence for each aim that is out of reach. */
 export function missedAims(work: BenchWork): string[] {
@@ -11,16 +14,14 @@ export function missedAims(work: BenchWork): string[] {
   const length = (at: Aimed, girth: number) =>
     formatLength(girth + (over[at.row] ?? 0), plan.display.unit);
   const missed: string[] = [];
-  const say = (name: string, at: Aimed) => {
+  const say = (at: Aimed, sentence: (aim: string, nearest: string) => string) => {
     if (Math.abs(at.aim - at.reached) < tellable) return;
-    missed.push(
-      `${name} of ${length(at, at.aim)} can no longer be reached; the nearest is ${length(at, at.reached)}.`,
-    );
+    missed.push(sentence(length(at, at.aim), length(at, at.reached)));
   };
-  if (from < work.rows) say('The rim', rim);
-  if (belly) say(`The belly at row ${belly.row}`, belly);
+  if (from < work.rows) say(rim, words.rim);
+  if (belly) say(belly, (aim, nearest) => words.belly(belly.row, aim, nearest));
   if (record.backOver !== null && back !== null && back > from + record.backOver) {
-    missed.push(`The plan can be met again at row ${back}, not before.`);
+    missed.push(words.plan(back));
   }
   return missed;
 }

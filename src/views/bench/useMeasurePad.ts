@@ -1,10 +1,13 @@
 import { useState } from 'react';
+import { benchPadWords } from '#words/benchPad.ts';
 import { withChange } from '../../keep/benchBook.ts';
 import { changeBenchPage } from '../../keep/benchHere.ts';
 import type { BenchWork } from './benchWork.ts';
 import type { Measure } from './measureEntry.ts';
 import { expectedOf, isWhole, measureEntry, typed } from './measureEntry.ts';
 import { measureHad, withMeasure, withoutMeasure } from './recordMeasure.ts';
+
+const { steps } = benchPadWords;
 
 /** What is being measured, what is typed, and what is done with it. */
 export function useMeasurePad(work: BenchWork, onDone: () => void) {
@@ -23,7 +26,7 @@ export function useMeasurePad(work: BenchWork, onDone: () => void) {
   };
   const save = (mm: number) => {
     const change = withMeasure(work.record, what, row, mm);
-    changeBenchPage((page) => withChange(page, change), `${what} of row ${row} as woven`);
+    changeBenchPage((page) => withChange(page, change), steps[what](row));
     // who lays the rule along a basket lays it across next
     if (what !== 'length' || record.across[row]?.width !== undefined) return onDone();
     setWhat('width');
@@ -56,7 +59,7 @@ export function useMeasurePad(work: BenchWork, onDone: () => void) {
     },
     forget() {
       const change = withoutMeasure(work.record, what, row);
-      changeBenchPage((page) => withChange(page, change), `row ${row} not measured`);
+      changeBenchPage((page) => withChange(page, change), steps.forgotten(row));
       onDone();
     },
     had: measureHad(record, what, row),

@@ -1,4 +1,5 @@
 import { useState } from 'react';
+import { compareWords } from '#words/compare.ts';
 import { BlendSlider } from '../../charts/compare/BlendSlider.tsx';
 import { presentComparison, presentSide, useComparison } from '../../keep/compareHere.ts';
 import type { Side } from '../../keep/compareStudio.ts';
@@ -7,6 +8,8 @@ import { keepState } from '../../keep/shelf/keepState.ts';
 import { addPlans } from '../../keep/shelf/shelfPlans.ts';
 import type { Plan } from '../../plan/schema.ts';
 import { savePlan } from '../save.ts';
+
+const words = compareWords.blend;
 
 interface Props {
   /** The third plan, and its planned girth by row, mm. */
@@ -22,22 +25,21 @@ export function BlendCard({ plan, girths, isOnOwnBase }: Props) {
   const [told, setTold] = useState('');
   const keepAs = (side: Side) => {
     presentSide(side).open(plan);
-    setTold(`The blend is now plan ${side.toUpperCase()}; undo brings the old one back.`);
+    setTold(words.isNow(side.toUpperCase()));
   };
   const aside = async () => {
     const { db } = keepState.getState();
-    const noRoom = 'This browser would not keep it, so save it as a file.';
-    if (!db) return setTold(noRoom);
+    if (!db) return setTold(words.noRoom);
     try {
       const [id] = await addPlans(db, [{ plan, versions: [], page: undefined }]);
       if (id) tellChanged(id, 1);
-      setTold('It is on the shelf, and in the list “Put here …” of both plans.');
+      setTold(words.isOnShelf);
     } catch {
-      setTold(noRoom);
+      setTold(words.noRoom);
     }
   };
   return (
-    <section className="blend-card" aria-label="Blend of the two plans">
+    <section className="blend-card" aria-label={words.title}>
       <BlendSlider
         share={share}
         girths={girths}
@@ -49,20 +51,20 @@ export function BlendCard({ plan, girths, isOnOwnBase }: Props) {
       />
       <div className="blend-buttons">
         <button type="button" onClick={() => keepAs('a')}>
-          Keep as A
+          {words.keepAsA}
         </button>
         <button type="button" onClick={() => keepAs('b')}>
-          Keep as B
+          {words.keepAsB}
         </button>
         <button type="button" onClick={aside}>
-          Put on the shelf
+          {words.toShelf}
         </button>
         <button type="button" onClick={() => savePlan(plan)}>
-          Save as file
+          {words.toFile}
         </button>
       </div>
       <p className="soft blend-told" role="status">
-        {told || (isOnOwnBase && 'On the base of A, with the line of B in proportion to it.')}
+        {told || (isOnOwnBase && words.onBaseOfA)}
       </p>
     </section>
   );

@@ -1,9 +1,11 @@
 import { useCallback, useDeferredValue, useMemo, useRef, useState } from 'react';
+import { compareWords } from '#words/compare.ts';
 import { CompareGirthLine } from '../../charts/compare/CompareGirthLine.tsx';
 import { DifferenceTable } from '../../charts/compare/DifferenceTable.tsx';
 import { HeightLines } from '../../charts/compare/HeightLines.tsx';
 import { MeasureTable } from '../../charts/compare/MeasureTable.tsx';
 import { FindingList } from '../../charts/FindingList.tsx';
+import { Sentence } from '../../form/Sentence.tsx';
 import { useComparison, useSide } from '../../keep/compareHere.ts';
 import type { Side } from '../../keep/compareStudio.ts';
 import { blend } from '../../model/compare/blend.ts';
@@ -20,10 +22,12 @@ import { SideCard } from './SideCard.tsx';
 import { changeShown, shownIn } from './shownPlan.ts';
 import type { Reading } from './useReading.ts';
 
+const { rooms: words, side: sideWords } = compareWords;
+
 const tabs = [
-  { name: 'plan', title: 'Plan' },
-  { name: 'rows', title: 'Differences' },
-  { name: 'summary', title: 'Summary' },
+  { name: 'plan', title: words.planTab },
+  { name: 'rows', title: words.differences },
+  { name: 'summary', title: words.summaryTab },
 ] as const;
 
 type TabName = (typeof tabs)[number]['name'];
@@ -71,7 +75,7 @@ export function CompareBench({ reading, onPictures }: Props) {
         <SideCard side="b" onFindings={showFindings} />
       </div>
       <CompareStageRoom rows={rowsAt(found, place)} onRow={pointRow} onPictures={onPictures} />
-      <section className="girth-room" aria-label="Both girth lines">
+      <section className="girth-room" aria-label={words.girths}>
         {by === 'height' && reading ? (
           <HeightLines
             rows={{ a: reading.a.rows, b: reading.b.rows }}
@@ -96,26 +100,29 @@ export function CompareBench({ reading, onPictures }: Props) {
         <BlendCard plan={third} girths={thirdGirths} isOnOwnBase={girths.a[0] !== girths.b[0]} />
       </section>
       {isNarrow && <Tabs tabs={tabs} chosen={tab} onChoose={setTab} />}
-      <Room {...room('plan')} title={`Numbers of plan ${edited.toUpperCase()}`}>
+      <Room {...room('plan')} title={words.plan(edited.toUpperCase())}>
         <p className={`panel-side side-${edited}`}>
-          Plan <span className={`side-${edited}`}>{edited.toUpperCase()}</span> is edited here
+          <Sentence
+            text={sideWords.isEdited}
+            places={{ letter: <span className={`side-${edited}`}>{edited.toUpperCase()}</span> }}
+          />
         </p>
         <PlanPanel key={edited} plan={plan} onChange={change} />
       </Room>
-      <Room {...room('rows')} title="Differences">
+      <Room {...room('rows')} title={words.differences}>
         {found ? (
           <DifferenceTable differences={found} place={place} onPlace={pointAt} unit={unit} />
         ) : (
-          <p className="waiting">The differences are shown once both baskets have settled.</p>
+          <p className="waiting">{words.differencesWait}</p>
         )}
       </Room>
-      <Room {...room('summary')} title="Summary and findings" takesKeyboard>
+      <Room {...room('summary')} title={words.summary} takesKeyboard>
         {reading && <MeasureTable measures={reading.measures} unit={unit} />}
         {reading &&
           (['a', 'b'] as const).map((side) => (
             <div key={side} id={`findings-of-${side}`} className="side-findings-list">
               <FindingList
-                title={`Findings of plan ${side.toUpperCase()}`}
+                title={words.findings(side.toUpperCase())}
                 basket={{ ...reading[side], plan: shownIn(reading[side].plan, unit) }}
                 plan={side === 'a' ? planA : planB}
                 onRow={(row) => pointRow(side, row)}

@@ -1,7 +1,10 @@
 import { useMemo } from 'react';
+import { compareWords } from '#words/compare.ts';
 import { CompareOutlines } from '../../charts/compare/CompareOutlines.tsx';
 import { outline } from '../../mesh/outline.ts';
 import type { Basket } from '../../model/basket.ts';
+
+const words = compareWords.stage;
 
 interface Props {
   readonly a: Basket | null;
@@ -22,19 +25,11 @@ export function CompareDrawings({ a, b, layout }: Props) {
   );
   return (
     <div className="drawings">
-      <p className="soft">
-        The baskets cannot be shown in three dimensions here (that takes WebGL), so they are drawn
-        in outline, A in a whole line and B in a dashed one.
-      </p>
+      <p className="soft">{words.noWebgl}</p>
       <div className="drawings-pair">
         {drawn.map(({ view, a: one, b: other }) => (
           <div key={view} style={{ flexGrow: Math.max(one?.width ?? 1, other?.width ?? 1) }}>
-            <CompareOutlines
-              a={one}
-              b={other}
-              layout={layout}
-              title={view === 'side' ? 'Side view' : 'End view'}
-            />
+            <CompareOutlines a={one} b={other} layout={layout} title={words.views[view]} />
           </div>
         ))}
       </div>

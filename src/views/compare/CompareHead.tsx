@@ -1,3 +1,4 @@
+import { compareWords as words } from '#words/compare.ts';
 import { presentComparison, useComparison, useSide } from '../../keep/compareHere.ts';
 import { units } from '../../plan/schema.ts';
 import { Wordmark } from '../Wordmark.tsx';
@@ -21,10 +22,10 @@ export function CompareHead({ reading, onCsv, onPrint, onPicture, isBusy }: Prop
   return (
     <header className="head compare-head">
       <Wordmark />
-      <h2 className="compare-title">Two plans side by side</h2>
+      <h2 className="compare-title">{words.title}</h2>
       <div className="head-tools">
         <fieldset className="choice-pair">
-          <legend>Compare by</legend>
+          <legend>{words.by.title}</legend>
           {(['row', 'height'] as const).map((one) => (
             <button
               key={one}
@@ -32,12 +33,12 @@ export function CompareHead({ reading, onCsv, onPrint, onPicture, isBusy }: Prop
               aria-pressed={by === one}
               onClick={() => presentComparison().compareBy(one)}
             >
-              {one}
+              {words.by[one]}
             </button>
           ))}
         </fieldset>
         <label className="head-field units-field">
-          <span className="unseen">Lengths in</span>
+          <span className="unseen">{words.lengthsIn}</span>
           <select
             value={unit}
             onChange={({ target }) => showIn(units.find((one) => one === target.value) ?? 'in')}
@@ -50,16 +51,16 @@ export function CompareHead({ reading, onCsv, onPrint, onPicture, isBusy }: Prop
           </select>
         </label>
         <button type="button" disabled={!canSave} onClick={onCsv}>
-          Save CSV
+          {words.saveCsv}
         </button>
         <button type="button" disabled={!canSave} onClick={onPicture}>
-          Save PNG
+          {words.savePng}
         </button>
         <button type="button" className="main-button" disabled={!canSave} onClick={onPrint}>
-          Save page (PDF)
+          {words.savePdf}
         </button>
         <button type="button" onClick={() => presentComparison().close()}>
-          Back to one plan
+          {words.close}
         </button>
       </div>
     </header>

@@ -1,4 +1,5 @@
 import { useCallback, useRef, useState } from 'react';
+import { compareWords } from '#words/compare.ts';
 import { presentComparison, presentSide, useComparison, useSide } from '../../keep/compareHere.ts';
 import type { TakePicture } from '../../scene/Snapshot.tsx';
 import { FileDrop } from '../FileDrop.tsx';
@@ -37,7 +38,7 @@ export function ComparePage() {
     try {
       await file();
     } catch (error) {
-      presentSide('a').showProblem(`The file was not written: ${String(error)}`);
+      presentSide('a').showProblem(compareWords.files.notWritten(String(error)));
     } finally {
       setBusy(false);
     }
@@ -53,13 +54,13 @@ export function ComparePage() {
       />
       {problemA && (
         <ProblemBanner
-          problem={`Plan A. ${problemA}`}
+          problem={compareWords.side.problem('A', problemA)}
           onDismiss={() => presentSide('a').showProblem(null)}
         />
       )}
       {problemB && (
         <ProblemBanner
-          problem={`Plan B. ${problemB}`}
+          problem={compareWords.side.problem('B', problemB)}
           onDismiss={() => presentSide('b').showProblem(null)}
         />
       )}

@@ -1,4 +1,5 @@
 import { useMemo } from 'react';
+import { compareWords } from '#words/compare.ts';
 import { presentComparison, useComparison, useSide } from '../../keep/compareHere.ts';
 import type { Side } from '../../keep/compareStudio.ts';
 import type { Basket } from '../../model/basket.ts';
@@ -11,6 +12,8 @@ import { SafetyNet } from '../SafetyNet.tsx';
 import { ViewButtons } from '../ViewButtons.tsx';
 import { CompareDrawings } from './CompareDrawings.tsx';
 import { LayoutButtons } from './LayoutButtons.tsx';
+
+const words = compareWords.stage;
 
 const stage = fetched(
   async () => (await import('../../scene/compare/CompareStage.tsx')).CompareStage,
@@ -34,13 +37,13 @@ export function CompareStageRoom({ rows, onRow, onPictures }: Props) {
   const opened = useSide('a', ({ looks }) => looks) + useSide('b', ({ looks }) => looks);
   const drawings = <CompareDrawings a={a?.basket ?? null} b={b?.basket ?? null} layout={layout} />;
   return (
-    <section className="stage-room compare-stage" data-drawn={!canDraw} aria-label="Both baskets">
+    <section className="stage-room compare-stage" data-drawn={!canDraw} aria-label={words.title}>
       <LayoutButtons layout={layout} solid={solid} />
       {canDraw ? (
         <SafetyNet under={() => drawings}>
           <ViewButtons view={view} onView={(to) => presentComparison().look(to)} />
           <stage.View
-            standIn={<p className="waiting">Laying the table …</p>}
+            standIn={<p className="waiting">{words.opening}</p>}
             a={a}
             b={b}
             layout={layout}
@@ -80,8 +83,14 @@ function useShown(side: Side) {
 
 /** What a picture shows, for those who do not see it. */
 function inWords(letter: string, basket: Basket | undefined, unit: Unit): string {
-  if (!basket) return `Basket ${letter} is being settled`;
+  if (!basket) return words.settling(letter);
   const { summary, plan } = basket;
   const length = (mm: number) => formatLength(mm, unit);
-  return `Basket ${letter}, ${plan.name}: ${length(summary.height)} high, rim ${length(summary.rim.tapeGirth)} round, widest at row ${summary.belly.row}`;
+  return words.basket(
+    letter,
+    plan.name,
+    length(summary.height),
+    length(summary.rim.tapeGirth),
+    summary.belly.row,
+  );
 }

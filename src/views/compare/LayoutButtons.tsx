@@ -1,5 +1,8 @@
+import { compareWords } from '#words/compare.ts';
 import { presentComparison } from '../../keep/compareHere.ts';
 import type { Side } from '../../keep/compareStudio.ts';
+
+const words = compareWords.layouts;
 
 interface Props {
   readonly layout: 'beside' | 'over';
@@ -11,14 +14,12 @@ export function LayoutButtons({ layout, solid }: Props) {
   const { lay, draw } = presentComparison();
   const choices = [
     {
-      name: 'Side by side',
-      means: 'Both as woven, turned together',
+      ...words.beside,
       isChosen: layout === 'beside',
       choose: () => lay('beside'),
     },
     {
-      name: 'B over A',
-      means: 'A as woven, with the outline of B laid over it',
+      ...words.bOverA,
       isChosen: layout === 'over' && solid === 'a',
       choose: () => {
         draw('a');
@@ -26,8 +27,7 @@ export function LayoutButtons({ layout, solid }: Props) {
       },
     },
     {
-      name: 'A over B',
-      means: 'B as woven, with the outline of A laid over it',
+      ...words.aOverB,
       isChosen: layout === 'over' && solid === 'b',
       choose: () => {
         draw('b');
@@ -37,7 +37,7 @@ export function LayoutButtons({ layout, solid }: Props) {
   ];
   return (
     <fieldset className="layout-buttons">
-      <legend className="unseen">Lay the baskets</legend>
+      <legend className="unseen">{words.title}</legend>
       {choices.map(({ name, means, isChosen, choose }) => (
         <button key={name} type="button" title={means} aria-pressed={isChosen} onClick={choose}>
           {name}

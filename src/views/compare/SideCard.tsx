@@ -1,3 +1,4 @@
+import { compareWords } from '#words/compare.ts';
 import { PlanSign } from '../../charts/compare/PlanSign.tsx';
 import { presentComparison, presentSide, useComparison, useSide } from '../../keep/compareHere.ts';
 import type { Side } from '../../keep/compareStudio.ts';
@@ -5,6 +6,8 @@ import { PlanName } from '../PlanName.tsx';
 import { TurnBack } from '../UndoButtons.tsx';
 import { SideChooser } from './SideChooser.tsx';
 import { SideState } from './SideState.tsx';
+
+const words = compareWords.side;
 
 interface Props {
   readonly side: Side;
@@ -22,12 +25,12 @@ export function SideCard({ side, onFindings }: Props) {
     <section
       className={`side-card side-${side}`}
       data-edited={edited === side}
-      aria-label={`Plan ${letter}`}
+      aria-label={words.title(letter)}
     >
       <div className="side-line">
         <PlanSign side={side} />
         <PlanName plan={plan} onChange={(next, label) => presentSide(side).change(next, label)} />
-        <label className="side-edit" title="Key E edits the other plan">
+        <label className="side-edit" title={words.editKey}>
           <input
             type="radio"
             name="edited-plan"
@@ -35,7 +38,7 @@ export function SideCard({ side, onFindings }: Props) {
             checked={edited === side}
             onChange={() => presentComparison().edit(side)}
           />
-          Edit {letter}
+          {words.edit(letter)}
         </label>
       </div>
       <div className="side-line">
@@ -43,18 +46,18 @@ export function SideCard({ side, onFindings }: Props) {
         <span className="button-pair">
           <button
             type="button"
-            aria-label={`Undo in plan ${letter}`}
+            aria-label={words.undoIn(letter)}
             disabled={!back}
-            title={back && `Undo ${back}`}
+            title={back && words.undo(back)}
             onClick={() => presentSide(side).undo()}
           >
             <TurnBack />
           </button>
           <button
             type="button"
-            aria-label={`Redo in plan ${letter}`}
+            aria-label={words.redoIn(letter)}
             disabled={!forward}
-            title={forward && `Redo ${forward}`}
+            title={forward && words.redo(forward)}
             onClick={() => presentSide(side).redo()}
           >
             <TurnBack isMirrored />

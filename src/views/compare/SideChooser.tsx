@@ -1,4 +1,5 @@
 import { useEffect, useRef, useState } from 'react';
+import { compareWords } from '#words/compare.ts';
 import { presentSide, putInPlace, putKeptInPlace } from '../../keep/compareHere.ts';
 import type { Side } from '../../keep/compareStudio.ts';
 import { copyOf } from '../../keep/compareStudio.ts';
@@ -8,6 +9,8 @@ import { cardsOf } from '../../keep/shelf/shelfPlans.ts';
 import { demos } from '../../plan/demo/demos.ts';
 import { refusalText } from '../take/orTell.ts';
 import { openBeside } from './openBeside.ts';
+
+const words = compareWords.chooser;
 
 /** So many plans of the shelf are offered, the latest changed first. */
 const mostCards = 24;
@@ -45,15 +48,15 @@ export function SideChooser({ side }: { readonly side: Side }) {
   return (
     <>
       <label className="side-chooser">
-        <span className="unseen">Put another plan in the place of {letter}</span>
+        <span className="unseen">{words.title(letter)}</span>
         <select value="" onChange={({ target }) => choose(target.value)}>
           <option value="" disabled>
-            Put here …
+            {words.choose}
           </option>
-          <option value="c">Copy of plan {other.toUpperCase()}</option>
-          <option value="f">A plan from a file …</option>
+          <option value="c">{words.copy(other.toUpperCase())}</option>
+          <option value="f">{words.file}</option>
           {cards.length > 0 && (
-            <optgroup label="Plans on the shelf">
+            <optgroup label={words.shelf}>
               {cards.map(({ id, name }) => (
                 <option key={id} value={`k ${id}`}>
                   {name}
@@ -61,7 +64,7 @@ export function SideChooser({ side }: { readonly side: Side }) {
               ))}
             </optgroup>
           )}
-          <optgroup label="Baskets of the orchard class">
+          <optgroup label={words.demos}>
             {demos.map(({ id, title }) => (
               <option key={id} value={`d ${id}`}>
                 {title}
@@ -74,7 +77,7 @@ export function SideChooser({ side }: { readonly side: Side }) {
         ref={input}
         type="file"
         accept=".json,application/json"
-        aria-label={`Plan file to open as plan ${letter}`}
+        aria-label={words.openFile(letter)}
         tabIndex={-1}
         hidden
         onChange={({ target }) => {

@@ -1,5 +1,8 @@
+import { compareWords } from '#words/compare.ts';
 import { useSide } from '../../keep/compareHere.ts';
 import type { Side } from '../../keep/compareStudio.ts';
+
+const words = compareWords.side;
 
 interface Props {
   readonly side: Side;
@@ -14,13 +17,12 @@ export function SideState({ side, onFindings }: Props) {
   const grave = findings?.filter(({ severity }) => severity !== 'note') ?? [];
   const severity = grave.some((one) => one.severity === 'stop') ? 'stop' : 'warn';
   const isAtRest = state === 'settled' && settling?.polished === true;
-  const word = { settling: 'Settling …', settled: 'Settled', failed: 'Not settled' }[state];
   return (
     <span className="side-state" data-state={state} data-rested={isAtRest}>
-      <span aria-hidden="true">{word}</span>
+      <span aria-hidden="true">{words.states[state]}</span>
       <span className="unseen" role="status">
-        {state === 'failed' && `Plan ${side.toUpperCase()}: not settled`}
-        {isAtRest && `Plan ${side.toUpperCase()} has settled`}
+        {state === 'failed' && words.hasNotSettled(side.toUpperCase())}
+        {isAtRest && words.hasSettled(side.toUpperCase())}
       </span>
       {grave.length > 0 && (
         <button
@@ -29,7 +31,7 @@ export function SideState({ side, onFindings }: Props) {
           data-severity={severity}
           onClick={onFindings}
         >
-          {grave.length === 1 ? '1 finding' : `${grave.length} findings`}
+          {words.findings(grave.length)}
         </button>
       )}
     </span>

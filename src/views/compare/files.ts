@@ -1,4 +1,5 @@
 /** The comparison as files: a table, a printed page, a picture. */
+import { compareWords } from '#words/compare.ts';
 import { compareCsv } from '../../export/compareCsv.ts';
 import type { TakePicture } from '../../scene/Snapshot.tsx';
 import { paperHere } from '../print/paperHere.ts';
@@ -36,5 +37,5 @@ async function press() {
 }
 
 function stem({ a, b }: Reading): string {
-  return `${fileStem(a.plan.name)} and ${fileStem(b.plan.name)} compared`;
+  return compareWords.files.name(fileStem(a.plan.name), fileStem(b.plan.name));
 }

@@ -1,4 +1,5 @@
 /** The comparison drawn as one PNG, with what is on the stage in it. */
+import { compareWords } from '#words/compare.ts';
 import { comparePoster } from '../../export/pdf/compare/comparePoster.ts';
 import { dayText } from '../../export/pdf/page/day.ts';
 import type { LineMark, Mark, TextMark } from '../../export/pdf/page/mark.ts';
@@ -21,7 +22,7 @@ export async function posterPicture(
 ): Promise<Blob> {
   const canvas = document.createElement('canvas');
   const pen = canvas.getContext('2d');
-  if (!pen) throw new Error('this browser cannot draw a picture');
+  if (!pen) throw new Error(compareWords.files.noPen);
   // each must be copied at once: a picture is gone with the next frame
   const taken = pictures.map((take) => copied(take()));
   const wide = taken.reduce((sum, { width }) => sum + width, 0);
@@ -38,7 +39,7 @@ export async function posterPicture(
   return new Promise((resolve, reject) => {
     canvas.toBlob((blob) => {
       if (blob) resolve(blob);
-      else reject(new Error('this browser could not write the picture'));
+      else reject(new Error(compareWords.files.noPicture));
     }, 'image/png');
   });
 }

@@ -1,4 +1,5 @@
 /** Both plans in one unit: that of the first, whatever each is saved with. */
+import { compareWords } from '#words/compare.ts';
 import { presentSide } from '../../keep/compareHere.ts';
 import type { Side } from '../../keep/compareStudio.ts';
 import type { Studio } from '../../keep/studio.ts';
@@ -23,6 +24,6 @@ export function changeShown(side: Side): Studio['change'] {
 export function showIn(unit: Unit): void {
   for (const side of ['a', 'b'] as const) {
     const { plan, change } = presentSide(side);
-    if (plan.display.unit !== unit) change(shownIn(plan, unit), `lengths in ${unit}`);
+    if (plan.display.unit !== unit) change(shownIn(plan, unit), compareWords.steps.lengthsIn(unit));
   }
 }

@@ -1,0 +1,146 @@
+/** What is said at the bench, but for its measuring pad. Lengths come written. */
+export const benchWords = {
+  toPlan: '‹ Plan',
+  opening: 'Laying the plan on the bench …',
+  row: (row: number) => `Row ${row}`,
+  rowColumn: 'Row',
+  asPlanned: 'as planned',
+
+  head: {
+    basket: 'Basket of this plan',
+    oneMore: 'One more basket …',
+    notKept:
+      'This browser keeps nothing: leave the page open until the basket is done, or save the plan.',
+    awake: 'The screen stays awake.',
+  },
+
+  /** The row being woven. Its number stands large between `row` and `of`. */
+  now: {
+    title: 'Row being woven',
+    row: 'Row',
+    of: (rows: number) => `of ${rows}`,
+    byPlan: 'By the plan: weave to a tape girth of',
+    byReplan: 'By the replan: weave to a tape girth of',
+    letOut: 'let out',
+    drawIn: 'draw in',
+    keepGirth: 'keep the girth',
+    next: (row: number, what: string) => `Row ${row}: ${what}`,
+    allWoven: (rows: number) => `All ${rows} rows are woven`,
+    bindOff: 'Measure the rim, then bind it off.',
+    replanWaits: (row: number) => `By the replan, row ${row} to {girth}`,
+    newReplanWaits: (row: number) => `By a new replan, row ${row} to {girth}`,
+    figureOfPlan: 'The large figure is the plan’s.',
+    figureOfReplan: 'The large figure is the last replan’s.',
+    takeIt: 'Take it',
+    nextRows: (unit: string) => `Next rows, ${unit}`,
+  },
+
+  buttons: {
+    back: 'Back one',
+    measured: 'Measured',
+    done: 'Row done',
+  },
+
+  /** What can be undone, as it is named behind “Undo”. */
+  steps: {
+    newBasket: 'another basket of this plan',
+    otherBasket: 'the other basket of this plan',
+    back: 'back a row',
+    done: (row: number) => `row ${row} done`,
+    rowsInAll: 'rows in all',
+    rowsToTake: 'rows to take',
+    belly: 'belly as an aim',
+    rim: 'rim as an aim',
+    limits: 'limits of the rows to come',
+    replanTaken: 'replan taken',
+    replanLeft: 'back to the old plan',
+  },
+
+  replan: {
+    title: 'The rows to come',
+    begin: 'Measure a row, and the rest is worked out anew from there.',
+    rowAsPlanned: (row: number) => `Row ${row} is as planned.`,
+    rowTighter: (row: number, by: string) => `Row ${row} is ${by} tighter than planned.`,
+    rowWider: (row: number, by: string) => `Row ${row} is ${by} wider than planned.`,
+    isTaken: 'You are weaving to a replan.',
+    furtherTighter: (row: number, by: string) =>
+      `It moves further off before it comes back: row ${row} is ${by} tighter than planned, then it turns.`,
+    furtherWider: (row: number, by: string) =>
+      `It moves further off before it comes back: row ${row} is ${by} wider than planned, then it turns.`,
+    whyFurther:
+      'The wall is still on its way out of the plan, and turning it gently takes some rows.',
+    take: 'Take the replan',
+    leave: 'Back to the old plan',
+    nothing: (plan: string) => `Nothing to change for the ${plan} so far.`,
+    restOfRows: (from: number) => `Rows ${from} to the rim`,
+    columns: { planned: 'Old plan', replanned: 'Replan', apart: 'Apart' },
+  },
+
+  /** Aims that are out of reach, and the nearest that is not. */
+  missed: {
+    rim: (aim: string, nearest: string) =>
+      `The rim of ${aim} can no longer be reached; the nearest is ${nearest}.`,
+    belly: (row: number, aim: string, nearest: string) =>
+      `The belly at row ${row} of ${aim} can no longer be reached; the nearest is ${nearest}.`,
+    plan: (row: number) => `The plan can be met again at row ${row}, not before.`,
+  },
+
+  aims: {
+    backOver: 'Come back to the plan over',
+    rows: (rows: number) => `${rows} rows`,
+    allRows: (rows: number) => `all ${rows} rows left`,
+    belly: (row: number) => `Reach the belly at row ${row}`,
+    rim: 'Rim, tape girth',
+    planned: (girth: string) => `plan ${girth}`,
+    rowsInAll: 'Rows in all',
+    high: (height: string) => `${height} high`,
+    /** `rows` is how many rows more or fewer, `change` the same with its sign. */
+    forHeight: (rows: number, change: string, height: string) =>
+      `${change} ${Math.abs(rows) === 1 ? 'row' : 'rows'} for the planned height of ${height}`,
+    less: (what: string) => `${what}: less`,
+    more: (what: string) => `${what}: more`,
+  },
+
+  limits: {
+    title: (lean: number, perGap: string) => `Limits: ${lean}° of lean, ${perGap} per gap`,
+    lean: 'Most lean of the wall',
+    perGap: 'Most change between two stakes, a row',
+    usual: 'as usual',
+    usually: (usual: string) => `usually ${usual}`,
+    ofPlan: 'Where the plan itself asks for more, the plan’s own change is the limit of that row.',
+  },
+
+  table: {
+    title: 'On the table',
+    belly: (row: number) => `Belly, row ${row}`,
+    rim: 'Rim',
+    height: 'Height',
+    toPlan: (change: string) => `${change} to the plan`,
+    /** `rows` is how many rows it has moved up, below 0 down. */
+    moved: (standing: string, rows: number) =>
+      `${standing}, ${Math.abs(rows)} ${Math.abs(rows) === 1 ? 'row' : 'rows'} ${rows > 0 ? 'higher' : 'lower'}`,
+    outline: 'As it stands and will stand',
+  },
+
+  /** Length and width as measured, beside those of the settled shape. */
+  across: {
+    title: (unit: string) => `Length × width, ${unit}`,
+    columns: { measured: 'Measured', shape: 'Its shape' },
+    asShape: (row: number) => `Row ${row} has the shape that its girth settles to.`,
+    /** `apart` is one or two of `longer` … `narrower`. */
+    isApart: (row: number, apart: readonly string[]) =>
+      `Row ${row} is ${apart.join(' and ')} than its girth settles to: press it round while it is damp, or leave it so.`,
+    longer: (by: string) => `${by} longer`,
+    shorter: (by: string) => `${by} shorter`,
+    wider: (by: string) => `${by} wider`,
+    narrower: (by: string) => `${by} narrower`,
+    worksSo:
+      'The shape is worked out from girths and height; length and width are set beside it and do not move it.',
+  },
+
+  ahead: {
+    title: 'Ahead',
+    nothing: 'Nothing stands in the way.',
+    waiting: 'Being worked out …',
+  },
+};
