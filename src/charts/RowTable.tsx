@@ -50,7 +50,7 @@ export function RowTable(props: RowTableProps) {
     <div className="row-table">
       <div className="row-table-head">
         <h3 className="summary-title">Row chart</h3>
-        <WordHelp word="tape girth" />
+        <WordHelp word="tapeGirth" />
         <button
           type="button"
           className="girth-button"
