@@ -1,4 +1,5 @@
 import { useId } from 'react';
+import { findingListWords as words } from '#words/findingList.ts';
 import type { Basket, Finding } from '../model/basket.ts';
 import { withLengths } from '../plan/lengthText.ts';
 import type { Remedy } from '../plan/remedies.ts';
@@ -26,7 +27,7 @@ const order = { stop: 0, warn: 1, note: 2 } as const;
 
 /** What the settled basket says about its plan, the gravest first. */
 export function FindingList(props: FindingListProps) {
-  const { basket, plan = basket.plan, title = 'Findings', onRow, onChange } = props;
+  const { basket, plan = basket.plan, title = words.title, onRow, onChange } = props;
   const titleId = useId();
   const { unit } = basket.plan.display;
   const findings = basket.findings.toSorted((a, b) => order[a.severity] - order[b.severity]);
@@ -36,7 +37,7 @@ export function FindingList(props: FindingListProps) {
         {title}
       </h3>
       {findings.length === 0 ? (
-        <p className="findings-none">Nothing stands in the way of weaving it as planned.</p>
+        <p className="findings-none">{words.none}</p>
       ) : (
         <ul className="findings-list">
           {findings.map((finding) => (
@@ -81,7 +82,7 @@ function FindingItem({ finding, unit, onRow, remedies: ways, onRemedy }: Finding
             onPointerEnter={() => onRow(first)}
             onFocus={() => onRow(first)}
           >
-            {first === last ? `Row ${first}` : `Rows ${first} to ${last}`}
+            {first === last ? words.row(first) : words.rows(first, last)}
           </button>
         ))}
         {ways.map((remedy) => (

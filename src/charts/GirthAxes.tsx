@@ -1,9 +1,12 @@
 import { memo } from 'react';
+import { girthLineWords } from '#words/girthLine.ts';
 import type { Unit } from '../plan/schema.ts';
 import { formatLength } from '../plan/units.ts';
 import type { ChartFrame } from './chartFrame.ts';
 import { xOf, yOf } from './chartFrame.ts';
 import { lengthTicks, rowTicks } from './ticks.ts';
+
+const { axes } = girthLineWords;
 
 /** Rows at the left, girths beneath, with fine lines through the plot. */
 export const GirthAxes = memo(function GirthAxes({
@@ -21,7 +24,7 @@ export const GirthAxes = memo(function GirthAxes({
         <g key={row} transform={`translate(0 ${yOf(frame, row).toFixed(1)})`}>
           <line className="girth-grid" x1={left} x2={right} />
           <text className="girth-tick" x={left - 7} dy="0.34em" textAnchor="end">
-            {row === 0 ? 'base' : row}
+            {row === 0 ? axes.base : row}
           </text>
         </g>
       ))}
@@ -34,10 +37,10 @@ export const GirthAxes = memo(function GirthAxes({
         </g>
       ))}
       <text className="girth-axis-name" x={right} y={bottom + 32} textAnchor="end">
-        girth, {unit}
+        {axes.girth(unit)}
       </text>
       <text className="girth-axis-name" x={left - 7} y={10} textAnchor="end">
-        row
+        {axes.row}
       </text>
       <line className="girth-base" x1={left} x2={right} y1={bottom} y2={bottom} />
     </g>

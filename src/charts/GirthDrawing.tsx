@@ -1,3 +1,4 @@
+import { girthLineWords } from '#words/girthLine.ts';
 import { GirthLines } from './GirthLines.tsx';
 import type { GirthSurfaceProps } from './GirthSurface.tsx';
 import { GirthSurface } from './GirthSurface.tsx';
@@ -22,12 +23,14 @@ export function GirthDrawing(props: GirthDrawingProps) {
   const { unit } = surface;
   const after = (handle: Handle) => {
     const next = stretches.find(({ from }) => from === handle.row);
-    return next && handle.kind === 'point' ? `${stretchPhrase(next, unit)} after it` : '';
+    return next && handle.kind === 'point'
+      ? girthLineWords.handle.afterIt(stretchPhrase(next, unit))
+      : '';
   };
   return (
     <GirthSurface
       {...surface}
-      title="Girth line: rows go up, girth goes out to the right"
+      title={girthLineWords.drawing}
       line={planned}
       after={after}
       onRow={onRow}

@@ -1,4 +1,5 @@
 import type { KeyboardEvent } from 'react';
+import { girthLineWords } from '#words/girthLine.ts';
 import { steppedLength } from '../plan/lengthStep.ts';
 import { limits } from '../plan/limits.ts';
 import type { Unit } from '../plan/schema.ts';
@@ -25,7 +26,8 @@ export interface GirthHandleProps {
 export function GirthHandle(props: GirthHandleProps) {
   const { handle, frame, unit, isChosen, after } = props;
   const { kind, row, girth } = handle;
-  const name = kind === 'point' ? 'Point' : 'Set by hand';
+  const words = girthLineWords.handle;
+  const length = formatLength(girth, unit);
   const inUnit = (mm: number) => Math.round((mm / unitLength[unit]) * 1e4) / 1e4;
   const onKeyDown = (event: KeyboardEvent) => {
     const act = keyAct(event, handle, unit);
@@ -43,12 +45,12 @@ export function GirthHandle(props: GirthHandleProps) {
       data-handle={handle.key}
       tabIndex={0}
       role="slider"
-      aria-label={`${name} at row ${row}`}
+      aria-label={words[kind](row)}
       aria-orientation="horizontal"
       aria-valuemin={inUnit(limits.girth.least)}
       aria-valuemax={inUnit(limits.girth.most)}
       aria-valuenow={inUnit(girth)}
-      aria-valuetext={`row ${row}: girth ${formatLength(girth, unit)}${after ? `, ${after}` : ''}`}
+      aria-valuetext={after ? words.valueAndAfter(row, length, after) : words.value(row, length)}
       onFocus={() => props.onChoose(handle)}
       onKeyDown={onKeyDown}
     >

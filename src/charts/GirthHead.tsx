@@ -1,3 +1,4 @@
+import { girthLineWords } from '#words/girthLine.ts';
 import { WordHelp } from '../form/WordHelp.tsx';
 import type { Handle } from './handles.ts';
 
@@ -15,10 +16,10 @@ export function GirthHead({ handle, canRemove, onAdd, onRemove }: GirthHeadProps
   return (
     <figcaption className="girth-head">
       <span className="girth-title">
-        Girth line <WordHelp word="girth" />
+        {girthLineWords.title} <WordHelp word="girth" />
       </span>
       <button type="button" className="girth-button" onClick={onAdd}>
-        Add point
+        {girthLineWords.addPoint}
       </button>
       <button
         type="button"
@@ -26,7 +27,7 @@ export function GirthHead({ handle, canRemove, onAdd, onRemove }: GirthHeadProps
         disabled={!handle || !canRemove}
         onClick={() => handle && onRemove(handle)}
       >
-        {handle?.kind === 'hand' ? 'Clear row' : 'Remove point'}
+        {handle?.kind === 'hand' ? girthLineWords.clearRow : girthLineWords.removePoint}
       </button>
     </figcaption>
   );

@@ -1,4 +1,5 @@
 import { useMemo } from 'react';
+import { girthLineWords } from '#words/girthLine.ts';
 import type { Basket } from '../model/basket.ts';
 import type { Plan } from '../plan/schema.ts';
 import { chartFrame } from './chartFrame.ts';
@@ -74,10 +75,7 @@ export function GirthLine({ plan, girths, basket, row, onRow, onChange }: GirthL
           stepped ? desk.step(handle, to, girth) : desk.move(handle, to, girth)
         }
       />
-      <p className="girth-hint">
-        Drag a point. Press twice on the line to add one, twice on a point to take it away. Keys:
-        arrows move, A adds, Delete removes.
-      </p>
+      <p className="girth-hint">{girthLineWords.hint}</p>
     </figure>
   );
 }

@@ -1,3 +1,4 @@
+import { girthLineWords } from '#words/girthLine.ts';
 import type { Unit } from '../plan/schema.ts';
 import { formatChange, formatLength } from '../plan/units.ts';
 
@@ -9,14 +10,16 @@ export interface GirthReadoutProps {
   readonly unit: Unit;
 }
 
+const words = girthLineWords.readout;
+
 /** The numbers of the row that is pointed at; before that, how to read the two lines. */
 export function GirthReadout({ row, planned, tape, unit }: GirthReadoutProps) {
   const girth = row === null ? undefined : planned[row];
   if (row === null || girth === undefined) {
     return (
       <p className="girth-readout">
-        <span className="girth-key girth-key-planned">planned girth</span>
-        <span className="girth-key girth-key-tape">tape round the outside</span>
+        <span className="girth-key girth-key-planned">{words.planned}</span>
+        <span className="girth-key girth-key-tape">{words.tape}</span>
       </p>
     );
   }
@@ -24,10 +27,10 @@ export function GirthReadout({ row, planned, tape, unit }: GirthReadoutProps) {
   const reached = tape[row - 1];
   return (
     <p className="girth-readout">
-      <strong>{row === 0 ? 'Base' : `Row ${row}`}</strong>
+      <strong>{row === 0 ? words.base : words.row(row)}</strong>
       <span className="girth-key girth-key-planned">{formatLength(girth, unit)}</span>
       {before !== undefined && (
-        <span title="change from the row before">{formatChange(girth - before, unit)}</span>
+        <span title={words.change}>{formatChange(girth - before, unit)}</span>
       )}
       {reached !== undefined && (
         <span className="girth-key girth-key-tape">{formatLength(reached, unit)}</span>

@@ -1,4 +1,5 @@
 import { useId } from 'react';
+import { drawingWords } from '#words/drawings.ts';
 import type { Unit } from '../plan/schema.ts';
 import { formatLength } from '../plan/units.ts';
 import './charts.css';
@@ -34,12 +35,12 @@ export function OutlineDrawing({ outline, row, unit, title }: OutlineDrawingProp
   const { left, right, top, width } = outline;
   const letter = Math.max(width, top) * 0.042;
   const marked = outline.rows.find((one) => one.row === row);
-  const size = `${formatLength(width, unit)} wide, ${formatLength(top, unit)} high`;
+  const size = { width: formatLength(width, unit), height: formatLength(top, unit) };
   const box = [left - letter, -top - letter, width + letter * 9.5, top + letter * 3.6];
   return (
     <figure className="outline">
       <svg className="outline-drawing" viewBox={box.join(' ')} role="img" aria-labelledby={id}>
-        <title id={id}>{`${title}: ${size}`}</title>
+        <title id={id}>{drawingWords.outline(title, size.width, size.height)}</title>
         <path className="outline-body" d={`${flatPath(outline.silhouette)}Z`} />
         {outline.stakes.map(({ end, line }) => (
           <path key={end} className="outline-stake" d={flatPath(line)} />
@@ -53,11 +54,11 @@ export function OutlineDrawing({ outline, row, unit, title }: OutlineDrawingProp
         <g className="outline-size" fontSize={letter}>
           <path d={`M${left},${letter}H${right}`} />
           <text x={(left + right) / 2} y={letter * 2.15} textAnchor="middle">
-            {formatLength(width, unit)}
+            {size.width}
           </text>
           <path d={`M${right + letter},0V${-top}`} />
           <text x={right + letter * 1.4} y={-top / 2} dy="0.34em">
-            {formatLength(top, unit)}
+            {size.height}
           </text>
         </g>
       </svg>

@@ -1,3 +1,4 @@
+import { girthLineWords } from '#words/girthLine.ts';
 import { CountField } from '../form/CountField.tsx';
 import { LengthField } from '../form/LengthField.tsx';
 import { limits } from '../plan/limits.ts';
@@ -11,17 +12,18 @@ export interface PointEditorProps {
   readonly onMove: (handle: Handle, row: number, girth: number, stepped: boolean) => void;
 }
 
+const words = girthLineWords.editor;
+
 /** The chosen point, or row set by hand, in numbers. */
 export function PointEditor({ handle, unit, onMove }: PointEditorProps) {
-  if (!handle)
-    return <p className="girth-editor girth-editor-row">Choose a point for its numbers.</p>;
+  if (!handle) return <p className="girth-editor girth-editor-row">{words.none}</p>;
   const { kind, key, row, girth, lowest, highest } = handle;
   return (
     <div className="girth-editor">
       {kind === 'point' ? (
         <CountField
           key={`${key}-row`}
-          label="Row"
+          label={words.row}
           count={row}
           least={lowest}
           most={highest}
@@ -31,11 +33,11 @@ export function PointEditor({ handle, unit, onMove }: PointEditorProps) {
           }}
         />
       ) : (
-        <p className="girth-editor-row">Row {row}, by hand</p>
+        <p className="girth-editor-row">{words.rowByHand(row)}</p>
       )}
       <LengthField
         key={`${key}-girth`}
-        label="Girth"
+        label={words.girth}
         mm={girth}
         unit={unit}
         {...limits.girth}

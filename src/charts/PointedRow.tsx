@@ -1,3 +1,4 @@
+import { girthLineWords } from '#words/girthLine.ts';
 import type { ChartFrame } from './chartFrame.ts';
 import { xOf, yOf } from './chartFrame.ts';
 
@@ -17,7 +18,7 @@ export function PointedRow({ frame, row, planned, tape }: PointedRowProps) {
       <line x1={frame.left} x2={frame.right} />
       <rect x={2} y={-9} width={frame.left - 6} height={18} rx={3} />
       <text x={frame.left - 9} dy="0.34em" textAnchor="end">
-        {row === 0 ? 'base' : row}
+        {row === 0 ? girthLineWords.axes.base : row}
       </text>
       {Number.isFinite(planned) && <circle cx={xOf(frame, planned)} r={3.5} />}
       {Number.isFinite(tape) && (

@@ -1,4 +1,6 @@
 import { memo } from 'react';
+import { rowTableWords } from '#words/rowTable.ts';
+import { colourName } from '../form/colourName.ts';
 import { LengthField } from '../form/LengthField.tsx';
 import { strandCss } from '../plan/dyes.ts';
 import { withLengths } from '../plan/lengthText.ts';
@@ -57,11 +59,13 @@ export const RowLine = memo(
         <td>{degrees(read?.lean)}</td>
         <td className="row-planned">
           {isActive ? <PlannedGirth line={line} unit={unit} edits={edits} /> : plain(line.planned)}
-          {line.isByHand && !isActive && <span className="row-by-hand">by hand</span>}
+          {line.isByHand && !isActive && (
+            <span className="row-by-hand">{rowTableWords.byHand}</span>
+          )}
         </td>
         <td className="row-band">
           <span className="row-swatch" style={{ background: strandCss(line.colour) }} />
-          {line.colour}
+          {colourName(line.colour)}
         </td>
       </tr>
     );
@@ -83,7 +87,7 @@ function PlannedGirth({ line: { row, planned, isByHand }, unit, edits }: Planned
   return (
     <span className="row-edit">
       <LengthField
-        label={`Planned girth of row ${row}`}
+        label={rowTableWords.plannedOf(row)}
         hideLabel
         mm={planned}
         unit={unit}
@@ -98,10 +102,10 @@ function PlannedGirth({ line: { row, planned, isByHand }, unit, edits }: Planned
         <button
           type="button"
           className="row-clear"
-          aria-label={`Clear row ${row}: back on the girth line`}
+          aria-label={rowTableWords.clearRow(row)}
           onClick={() => edits.clear(row)}
         >
-          clear
+          {rowTableWords.clear}
         </button>
       )}
     </span>

@@ -1,4 +1,6 @@
 import { useDeferredValue, useEffect, useMemo, useRef, useState } from 'react';
+import { girthLineWords } from '#words/girthLine.ts';
+import { rowTableWords as words } from '#words/rowTable.ts';
 import { WordHelp } from '../form/WordHelp.tsx';
 import type { Basket } from '../model/basket.ts';
 import { clearRow, setRowByHand } from '../plan/edit.ts';
@@ -21,6 +23,8 @@ export interface RowTableProps {
   readonly onSave?: (() => void) | undefined;
 }
 
+const { headings } = words;
+
 /** The chart to weave against: one line a row, the last row at the top as on the basket. */
 export function RowTable(props: RowTableProps) {
   const { plan, girths, basket, row, onRow, onChange, onSave } = props;
@@ -38,46 +42,44 @@ export function RowTable(props: RowTableProps) {
   const [edits] = useState(() => ({
     set(at: number, girth: number, merge?: string) {
       const { plan: now, onChange: tell } = latest.current;
-      tell(setRowByHand(now, at, girth), `setting row ${at} by hand`, merge);
+      tell(setRowByHand(now, at, girth), girthLineWords.acts.setRow(at), merge);
     },
     clear(at: number) {
       const { plan: now, onChange: tell } = latest.current;
-      tell(clearRow(now, at), `giving row ${at} back to the line`);
+      tell(clearRow(now, at), girthLineWords.acts.clearRow(at));
     },
   }));
 
   return (
     <div className="row-table">
       <div className="row-table-head">
-        <h3 className="summary-title">Row chart</h3>
-        <WordHelp word="tape girth" />
+        <h3 className="summary-title">{words.title}</h3>
+        <WordHelp word="tapeGirth" />
         <button
           type="button"
           className="girth-button"
           onClick={() => setRimFirst((before) => !before)}
         >
-          {isRimFirst ? 'Put the base at the top' : 'Put the rim at the top'}
+          {isRimFirst ? words.baseFirst : words.rimFirst}
         </button>
         <button type="button" className="girth-button" disabled={!onSave} onClick={onSave}>
-          Save chart (CSV)
+          {words.save}
         </button>
       </div>
       <div className="row-table-scroll" ref={scroller}>
         <table>
-          <caption className="field-unseen">
-            Row chart, lengths in {unit}. Arrow keys go from row to row.
-          </caption>
+          <caption className="field-unseen">{words.caption(unit)}</caption>
           <thead>
             <tr>
-              <th scope="col">Row</th>
-              <th scope="col">Tape girth</th>
-              <th scope="col">Change</th>
-              <th scope="col">per gap</th>
-              <th scope="col">Length × width</th>
-              <th scope="col">Height</th>
-              <th scope="col">Lean</th>
-              <th scope="col">Planned, mid‑wall</th>
-              <th scope="col">Band</th>
+              <th scope="col">{headings.row}</th>
+              <th scope="col">{headings.tape}</th>
+              <th scope="col">{headings.change}</th>
+              <th scope="col">{headings.perGap}</th>
+              <th scope="col">{headings.size}</th>
+              <th scope="col">{headings.height}</th>
+              <th scope="col">{headings.lean}</th>
+              <th scope="col">{headings.planned}</th>
+              <th scope="col">{headings.band}</th>
             </tr>
           </thead>
           <tbody {...listeners}>

@@ -1,13 +1,10 @@
+import { findingListWords } from '#words/findingList.ts';
 import type { Finding } from '../model/basket.ts';
 
 export type Severity = Finding['severity'];
 
 /** The word that stands for each severity, for eye and ear. */
-export const severityWord: Readonly<Record<Severity, string>> = {
-  stop: 'Cannot be woven',
-  warn: 'Look at this',
-  note: 'Worth knowing',
-};
+export const severityWord: Readonly<Record<Severity, string>> = findingListWords.severity;
 
 const outlines: Readonly<Record<Severity, string>> = {
   stop: 'M5 1h6l4 4v6l-4 4H5l-4-4V5z',

@@ -1,4 +1,5 @@
 import type { ReactNode } from 'react';
+import { summaryWords as words } from '#words/summary.ts';
 import type { TradeWord } from '../form/tradeWords.ts';
 import { WordHelp } from '../form/WordHelp.tsx';
 import type { Basket } from '../model/basket.ts';
@@ -15,44 +16,48 @@ export function SummaryCard({ basket }: { readonly basket: Pick<Basket, 'plan' |
   const across = (one: number, other: number) =>
     `${formatLength(one, unit, { withUnit: false })} × ${length(other)}`;
   const { belly, rim } = summary;
-  const inLitres = `${litres(summary.capacity)} litres`;
+  const inLitres = words.capacity.litres(litres(summary.capacity));
   const inQuarts = usDryMeasure(summary.capacity);
   const hasFeet = summary.feet > 1 && summary.footHeight > least;
   return (
     <section className="summary" aria-labelledby="summary-title">
       <h3 className="summary-title" id="summary-title">
-        Summary
+        {words.title}
       </h3>
       <dl className="summary-list">
-        <Fact name="Height">{length(summary.height)}</Fact>
-        <Fact name="Belly" word="belly" aside={`at row ${belly.row}`}>
+        <Fact name={words.height}>{length(summary.height)}</Fact>
+        <Fact name={words.belly.name} word="belly" aside={words.belly.atRow(belly.row)}>
           {length(belly.tapeGirth)}
         </Fact>
-        <Fact name="Rim" word="rim" aside={across(rim.length, rim.width)}>
+        <Fact name={words.rim} word="rim" aside={across(rim.length, rim.width)}>
           {length(rim.tapeGirth)}
         </Fact>
-        <Fact name="Capacity" aside={unit === 'in' ? inLitres : inQuarts}>
+        <Fact name={words.capacity.name} aside={unit === 'in' ? inLitres : inQuarts}>
           {unit === 'in' ? inQuarts : inLitres}
         </Fact>
-        <Fact name="Stands on" {...(hasFeet && { aside: `${length(summary.footHeight)} high` })}>
-          {hasFeet ? countedFeet(summary.feet) : standing(summary.feet)}
+        <Fact
+          name={words.standsOn.name}
+          {...(hasFeet && { aside: words.standsOn.feetHigh(length(summary.footHeight)) })}
+        >
+          {hasFeet ? words.standsOn.feet(summary.feet) : standing(summary.feet)}
         </Fact>
-        <Fact name="Clear under the middle">{length(summary.centreClearance)}</Fact>
-        <Fact name="Tips at" aside="tilted, empty">
+        <Fact name={words.clear}>{length(summary.centreClearance)}</Fact>
+        <Fact name={words.tips.name} aside={words.tips.aside}>
           {Math.round(summary.tipAngle)}°
         </Fact>
-        <Fact name="Weaver" aside={`${areaText(summary.wallArea, unit)} of wall`}>
+        <Fact
+          name={words.weaver.name}
+          aside={words.weaver.ofWall(areaText(summary.wallArea, unit))}
+        >
           {strandText(summary.weaverLength, unit)}
         </Fact>
-        <Fact name="Weight" aside="rim and handle with it">
+        <Fact name={words.weight.name} aside={words.weight.aside}>
           {weightText(summary.weight, unit)}
         </Fact>
-        <Fact name="Base" aside={`girth ${length(summary.baseGirth)}`}>
+        <Fact name={words.base.name} aside={words.base.girth(length(summary.baseGirth))}>
           {across(summary.baseLength, summary.baseWidth)}
         </Fact>
-        <Fact name="Ends and rows">
-          {summary.ends} ends, {summary.rows} rows
-        </Fact>
+        <Fact name={words.counts.name}>{words.counts.text(summary.ends, summary.rows)}</Fact>
       </dl>
     </section>
   );
@@ -61,13 +66,8 @@ export function SummaryCard({ basket }: { readonly basket: Pick<Basket, 'plan' |
 /** Feet lower than this are none, mm. */
 const least = 0.5;
 
-/** In words up to four, so that nobody reads a length in feet. */
-function countedFeet(feet: number): string {
-  return `${['no', 'one', 'two', 'three', 'four'][feet] ?? feet} feet`;
-}
-
 function standing(places: number): string {
-  return places > 1 ? `${places} places` : 'its whole edge';
+  return places > 1 ? words.standsOn.places(places) : words.standsOn.edge;
 }
 
 interface FactProps {

@@ -1,14 +1,17 @@
 /** How much a basket holds, in the measures of the trade. */
+import { summaryWords } from '#words/summary.ts';
 import { dryQuart } from '../plan/measureText.ts';
+
+const { bushels, pecks, dryQuarts } = summaryWords.capacity;
 
 /**
  * US dry measures: the quart, a peck of 537.605 cubic inches and a bushel of 2150.42 (NIST Handbook 44,
  * Appendix C); in mm³, the largest first.
  */
 const dryMeasures = [
-  { unit: 'bu', volume: 2150.42 * 25.4 ** 3 },
-  { unit: 'pk', volume: 537.605 * 25.4 ** 3 },
-  { unit: 'dry qt', volume: dryQuart },
+  { text: bushels, volume: 2150.42 * 25.4 ** 3 },
+  { text: pecks, volume: 537.605 * 25.4 ** 3 },
+  { text: dryQuarts, volume: dryQuart },
 ] as const;
 
 const litre = 1e6;
@@ -18,7 +21,7 @@ export function usDryMeasure(capacity: number): string {
   // A hair short of a measure is that measure.
   const measure = dryMeasures.find(({ volume }) => capacity >= 0.995 * volume) ?? dryMeasures[2];
   const count = capacity / measure.volume;
-  return Number.isFinite(count) ? `${inQuarters(count)} ${measure.unit}` : '–';
+  return Number.isFinite(count) ? measure.text(inQuarters(count)) : '–';
 }
 
 /** Capacity in mm³ as litres, to one decimal above 2 and to two below. */

@@ -1,6 +1,9 @@
 /** The stretches of the girth line between its points, and how fast each opens or pulls in. */
+import { girthLineWords } from '#words/girthLine.ts';
 import type { GirthPoint, Unit } from '../plan/schema.ts';
 import { formatLength } from '../plan/units.ts';
+
+const words = girthLineWords.stretch;
 
 export interface Stretch {
   /** Rows it runs between; the first stretch starts at the base, row 0. */
@@ -41,16 +44,16 @@ export function stretchNote(
 ): { readonly act: string; readonly amount: string } {
   const least = leastChange[unit];
   const rows = to - from;
-  if (rows < 1 || Math.abs(change) < least / 2) return { act: 'straight', amount: '' };
-  const act = change > 0 ? 'opens' : 'pulls in';
+  if (rows < 1 || Math.abs(change) < least / 2) return { act: words.straight, amount: '' };
+  const act = change > 0 ? words.opens : words.pullsIn;
   const perRow = Math.abs(change) / rows;
-  if (perRow >= least * 0.75) return { act, amount: `${formatLength(perRow, unit)} a row` };
+  if (perRow >= least * 0.75) return { act, amount: words.eachRow(formatLength(perRow, unit)) };
   const every = Math.max(2, Math.round(least / perRow));
-  return { act, amount: `${formatLength(least, unit)} every ${every} rows` };
+  return { act, amount: words.everyRows(formatLength(least, unit), every) };
 }
 
 /** The note as one phrase, for a sentence or a screen reader. */
 export function stretchPhrase(stretch: Stretch, unit: Unit): string {
   const { act, amount } = stretchNote(stretch, unit);
-  return amount ? `${act} ${amount}` : act;
+  return amount ? words.phrase(act, amount) : act;
 }

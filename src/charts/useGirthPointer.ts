@@ -79,7 +79,7 @@ export function useGirthPointer(chart: GirthPointer) {
       handle,
       dx: xOf(frame, handle.girth) - x,
       dy: yOf(frame, handle.row) - y,
-      name: `hold ${handle.key} ${Math.round(event.timeStamp)}`,
+      name: `hold-${handle.key}-${Math.round(event.timeStamp)}`,
     };
     setHeldFrame(frame);
     chart.onGrab(handle);

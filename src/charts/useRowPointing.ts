@@ -71,7 +71,7 @@ function rowOf(target: EventTarget): number | null {
 }
 
 function isControl(target: EventTarget): boolean {
-  return target instanceof Element && target.closest('input, button') !== null;
+  return target instanceof Element && target.closest('input,button') !== null;
 }
 
 /** Moves only the table's own scroll, never the page's, and only as far as needed. */

@@ -1,5 +1,6 @@
 import type { KeyboardEvent } from 'react';
 import { useId } from 'react';
+import { fieldWords } from '#words/fields.ts';
 import { withPlainFigures } from '../plan/plainFigures.ts';
 import { FieldFrame } from './FieldFrame.tsx';
 import type { TradeWord } from './tradeWords.ts';
@@ -26,7 +27,7 @@ export function CountField({ label, word, count, least, most, onCommit }: CountF
     const whole = Number(figures);
     const fits = figures !== '' && Number.isInteger(whole) && whole >= least && whole <= most;
     if (fits) take(whole, false);
-    else refuse(`${label}: ${least} to ${most}; found ${typed.trim() || 'nothing'}`);
+    else refuse(fieldWords.refused(label, fieldWords.range(`${least}`, `${most}`), typed.trim()));
   };
   const step = (by: number) => {
     const to = Math.min(most, Math.max(least, count + by));
@@ -44,7 +45,7 @@ export function CountField({ label, word, count, least, most, onCommit }: CountF
     <button
       type="button"
       className="field-step"
-      aria-label={`${label}: one ${by < 0 ? 'less' : 'more'}`}
+      aria-label={by < 0 ? fieldWords.oneLess(label) : fieldWords.oneMore(label)}
       disabled={by < 0 ? count <= least : count >= most}
       onClick={() => step(by)}
     >

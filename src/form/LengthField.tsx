@@ -1,5 +1,6 @@
 import type { KeyboardEvent } from 'react';
 import { useId } from 'react';
+import { fieldWords } from '#words/fields.ts';
 import { steppedLength } from '../plan/lengthStep.ts';
 import type { Unit } from '../plan/schema.ts';
 import { formatLength } from '../plan/units.ts';
@@ -58,7 +59,7 @@ export function LengthField(props: LengthFieldProps) {
         type="text"
         autoComplete="off"
         spellCheck={false}
-        title={`${label}: ${rangeText(limits)}`}
+        title={fieldWords.allowed(label, rangeText(limits))}
         value={typed ?? shown}
         aria-invalid={problem !== null}
         aria-describedby={problem ? `${id}-problem` : undefined}

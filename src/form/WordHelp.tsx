@@ -1,7 +1,8 @@
 import type { ToggleEvent } from 'react';
 import { useEffect, useId, useRef, useState } from 'react';
+import { fieldWords } from '#words/fields.ts';
+import { tradeWords } from '#words/trade.ts';
 import type { TradeWord } from './tradeWords.ts';
-import { tradeWords } from './tradeWords.ts';
 import './wordHelp.css';
 
 /** From the window's edge, and from the button, px. */
@@ -12,6 +13,7 @@ const room = 8;
  * screen reader as the button's description. Escape or a press elsewhere closes the note.
  */
 export function WordHelp({ word }: { readonly word: TradeWord }) {
+  const { name, meaning } = tradeWords[word];
   const id = useId();
   const button = useRef<HTMLButtonElement>(null);
   const note = useRef<HTMLDivElement>(null);
@@ -33,14 +35,14 @@ export function WordHelp({ word }: { readonly word: TradeWord }) {
         ref={button}
         type="button"
         className="word-help"
-        aria-label={`What is “${word}”?`}
+        aria-label={fieldWords.whatIs(name)}
         aria-describedby={id}
         popoverTarget={id}
       >
         ?
       </button>
       <div ref={note} id={id} popover="auto" className="word-note" onToggle={place}>
-        <strong>{word}</strong> {tradeWords[word]}
+        <strong>{name}</strong> {meaning}
       </div>
     </>
   );

@@ -1,5 +1,6 @@
 /** What a typed length becomes: millimetres inside the limits, or a sentence that says why not. */
 
+import { fieldWords } from '#words/fields.ts';
 import { lengthStep, tidyLength } from '../plan/lengthStep.ts';
 import type { Unit } from '../plan/schema.ts';
 import type { ParsedLength } from '../plan/units.ts';
@@ -19,18 +20,19 @@ export interface LengthLimits {
  */
 export function lengthEntry(typed: string, limits: LengthLimits): ParsedLength {
   const parsed = parseLength(typed, limits.unit, { signed: true });
-  if (!parsed.ok) return { ok: false, problem: `${limits.label}: ${parsed.problem}` };
+  if (!parsed.ok) return { ok: false, problem: fieldWords.unread(limits.label, parsed.problem) };
   const slack = lengthStep(limits.unit) / 2;
   const { least, most } = limits;
   if (!(parsed.mm >= least - slack && parsed.mm <= most + slack)) {
-    return { ok: false, problem: `${limits.label}: ${rangeText(limits)}; found ${typed.trim()}` };
+    const problem = fieldWords.refused(limits.label, rangeText(limits), typed.trim());
+    return { ok: false, problem };
   }
   return { ok: true, mm: tidyLength(Math.min(most, Math.max(least, parsed.mm))) };
 }
 
 /** `0 to 200 mm`. */
 export function rangeText({ unit, least, most }: LengthLimits): string {
-  return `${formatLength(least, unit, { withUnit: false })} to ${formatLength(most, unit)}`;
+  return fieldWords.range(formatLength(least, unit, { withUnit: false }), formatLength(most, unit));
 }
 
 /** The length in mm, where a strand's fine size would be lost in the unit's rounding; else nothing. */
@@ -38,5 +40,5 @@ export function fineText(mm: number, unit: Unit): string {
   if (unit === 'mm') return '';
   const shown = parseLength(formatLength(mm, unit), unit);
   const isExact = shown.ok && Math.abs(shown.mm - mm) < 0.06;
-  return isExact ? '' : `${Math.round(mm * 100) / 100} mm`;
+  return isExact ? '' : fieldWords.millimetres(`${Math.round(mm * 100) / 100}`);
 }

@@ -1,4 +1,6 @@
 import { memo, useMemo } from 'react';
+import { bandWords } from '#words/panelBands.ts';
+import { colourName } from '../form/colourName.ts';
 import type { Band, Unit } from '../plan/schema.ts';
 import { bandControls } from './bandControls.ts';
 import { ControlList } from './ControlList.tsx';
@@ -22,22 +24,22 @@ export const BandCard = memo(function BandCard(props: BandCardProps) {
     () => bandControls(band, index, unit, edits),
     [band, index, unit, edits],
   );
-  const name = `Band ${index + 1}`;
+  const place = index + 1;
   const moveTo = (to: number, button: HTMLButtonElement) => {
     const { bands } = edits.plan();
     const moved = bands.toSpliced(index, 1).toSpliced(to, 0, band);
-    if (edits.bands('the order of the bands', moved) !== null) return;
+    if (edits.bands(bandWords.acts.order, moved) !== null) return;
     onOrder(index, to);
     requestAnimationFrame(() => focusable(button)?.focus());
   };
   const remove = () => {
     const others = edits.plan().bands.toSpliced(index, 1);
-    if (edits.bands(`taking ${name.toLowerCase()} away`, others) === null) onOrder(index, null);
+    if (edits.bands(bandWords.acts.remove(place), others) === null) onOrder(index, null);
   };
   return (
     <Section
-      title={name}
-      gist={`${band.rows} rows, ${band.weave}, ${band.colour}`}
+      title={bandWords.name(place)}
+      gist={bandWords.gist(band.rows, bandWords.weaveGists[band.weave], colourName(band.colour))}
       startsOpen={count === 1}
     >
       <ControlList controls={controls} />
@@ -47,17 +49,17 @@ export const BandCard = memo(function BandCard(props: BandCardProps) {
           disabled={index === 0}
           onClick={({ currentTarget }) => moveTo(index - 1, currentTarget)}
         >
-          Earlier
+          {bandWords.earlier}
         </button>
         <button
           type="button"
           disabled={index === count - 1}
           onClick={({ currentTarget }) => moveTo(index + 1, currentTarget)}
         >
-          Later
+          {bandWords.later}
         </button>
         <button type="button" disabled={count === 1} onClick={remove}>
-          Remove {name.toLowerCase()}
+          {bandWords.remove(place)}
         </button>
       </p>
     </Section>

@@ -1,4 +1,5 @@
 import { useCallback, useState } from 'react';
+import { bandWords } from '#words/panelBands.ts';
 import { rowCount } from '../plan/counts.ts';
 import { limits } from '../plan/limits.ts';
 import type { Plan, Unit } from '../plan/schema.ts';
@@ -31,8 +32,8 @@ export function BandList({ bands, unit, edits }: BandListProps) {
     const rows = Math.min(newRows, limits.rows.most - rowCount({ bands }));
     setProblem(
       rows < 1
-        ? `Rows: at most ${limits.rows.most} in all bands; there is no room for another band`
-        : edits.bands('adding a band', [...bands, { ...last, rows }]),
+        ? bandWords.noRoom(limits.rows.most)
+        : edits.bands(bandWords.acts.add, [...bands, { ...last, rows }]),
     );
   };
   return (
@@ -50,7 +51,7 @@ export function BandList({ bands, unit, edits }: BandListProps) {
       ))}
       <p className="panel-buttons">
         <button type="button" onClick={add}>
-          Add a band at the rim
+          {bandWords.add}
         </button>
       </p>
       {problem && (

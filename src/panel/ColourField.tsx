@@ -1,9 +1,11 @@
 import { useId, useState } from 'react';
+import { panelWords } from '#words/panel.ts';
+import { colourName } from '../form/colourName.ts';
 import { FieldFrame } from '../form/FieldFrame.tsx';
 import { dyeNames, strandCss } from '../plan/dyes.ts';
 import type { ColourControl } from './control.ts';
 
-const own = 'a colour of my own';
+const { own, mix } = panelWords.colour;
 
 /** A dye by its name, or a colour of one's own. */
 export function ColourField(props: Omit<ColourControl, 'kind'>) {
@@ -20,7 +22,7 @@ export function ColourField(props: Omit<ColourControl, 'kind'>) {
         <input
           className="panel-colour"
           type="color"
-          aria-label={`${label}: mix`}
+          aria-label={mix(label)}
           value={colour}
           onChange={(event) => setProblem(onCommit(event.target.value, true))}
         />
@@ -35,7 +37,7 @@ export function ColourField(props: Omit<ColourControl, 'kind'>) {
       >
         {names.map((name) => (
           <option key={name} value={name}>
-            {name}
+            {colourName(name)}
           </option>
         ))}
         <option value={own}>{own}</option>

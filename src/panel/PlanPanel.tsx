@@ -1,4 +1,6 @@
 import { useMemo, useState } from 'react';
+import { panelWords as words } from '#words/panel.ts';
+import { baseWords } from '#words/panelBase.ts';
 import { baseCorners, baseSize, isRound } from '../plan/baseSize.ts';
 import { endCount, rowCount } from '../plan/counts.ts';
 import type { Base, Plan, Unit } from '../plan/schema.ts';
@@ -39,32 +41,36 @@ export function PlanPanel({ plan, onChange }: PlanPanelProps) {
   };
   return (
     <div className="panel">
-      <Section title="Base" gist={`${base.kind}, ${acrossText(base, unit)}`} startsOpen>
+      <Section
+        title={words.base.title}
+        gist={words.base.gist(words.base.kinds[base.kind], acrossText(base, unit))}
+        startsOpen
+      >
         <ControlList controls={controls.base} />
       </Section>
       {controls.corners && (
-        <Section title="Corners" gist={baseCorners(base).kind}>
+        <Section title={words.corners.title} gist={baseWords.corners.kinds[baseCorners(base).kind]}>
           <ControlList controls={controls.corners} />
         </Section>
       )}
-      <Section title="Odd end" gist={`${endCount(plan)} ends`}>
+      <Section title={words.oddEnd.title} gist={words.oddEnd.gist(endCount(plan))}>
         <ControlList controls={controls.oddEnd} />
       </Section>
-      <Section title="Bands" word="band" gist={`${rows} rows`} startsOpen>
+      <Section title={words.bands.title} word="band" gist={words.bands.gist(rows)} startsOpen>
         <BandList bands={bands} unit={unit} edits={edits} />
       </Section>
-      <Section title="Set" gist={`${set.stakes.toFixed(2)} of the bend stays`}>
+      <Section title={words.set.title} gist={words.set.gist(set.stakes.toFixed(2))}>
         <ControlList controls={controls.set} />
       </Section>
-      <Section title="Handle" gist={handle.kind}>
+      <Section title={words.handle.title} gist={words.handle.kinds[handle.kind]}>
         <ControlList controls={controls.handle} />
       </Section>
-      <Section title="Units" gist={unit}>
+      <Section title={words.units.title} gist={unit}>
         <ControlList controls={controls.display} />
       </Section>
       <label className="panel-hold">
         <input type="checkbox" checked={hold} onChange={(event) => setHold(event.target.checked)} />
-        <span>Hold the girth points where they are when the base or the rows change</span>
+        <span>{words.hold}</span>
       </label>
     </div>
   );
@@ -72,6 +78,6 @@ export function PlanPanel({ plan, onChange }: PlanPanelProps) {
 
 function acrossText(base: Base, unit: Unit): string {
   const { length, width } = baseSize(base);
-  if (isRound(base)) return `${formatLength(length, unit)} across`;
+  if (isRound(base)) return words.base.across(formatLength(length, unit));
   return `${formatLength(length, unit, { withUnit: false })} × ${formatLength(width, unit)}`;
 }

@@ -1,25 +1,20 @@
+import { bandWords } from '#words/panelBands.ts';
 import { weaves } from '../plan/bands.ts';
 import { rowCount } from '../plan/counts.ts';
 import { limits } from '../plan/limits.ts';
-import type { Band, Unit, Weave } from '../plan/schema.ts';
+import type { Band, Unit } from '../plan/schema.ts';
 import type { Controls } from './control.ts';
+import { choicesOf } from './control.ts';
 import { strandControls } from './strandControls.ts';
 import type { PlanEdits } from './usePlanEdits.ts';
 
-const weaveText: Readonly<Record<Weave, string>> = {
-  continuous: 'continuous',
-  rounds: 'start-stop rounds',
-  twined: 'twined',
-  chased: 'chased',
-  twill: 'twill, over two under two',
-};
-
 /** Rows, weave, weaver, packing and colour of band `index`. */
 export function bandControls(band: Band, index: number, unit: Unit, edits: PlanEdits): Controls {
-  const name = `band ${index + 1}`;
-  const set = (label: string, part: Partial<Band>, stepped = false) =>
+  const { labels, acts } = bandWords;
+  const place = index + 1;
+  const set = (act: (band: number) => string, part: Partial<Band>, stepped = false) =>
     edits.change(
-      `${label} of ${name}`,
+      act(place),
       (plan) => ({
         ...plan,
         bands: plan.bands.map((one, at) => (at === index ? { ...one, ...part } : one)),
@@ -29,7 +24,7 @@ export function bandControls(band: Band, index: number, unit: Unit, edits: PlanE
   return {
     rows: {
       kind: 'count',
-      label: 'Rows',
+      label: labels.rows,
       word: 'row',
       count: band.rows,
       least: limits.rows.least,
@@ -38,37 +33,37 @@ export function bandControls(band: Band, index: number, unit: Unit, edits: PlanE
         const plan = edits.plan();
         const all = rowCount(plan) - band.rows + rows;
         if (all > limits.rows.most) {
-          return `Rows: at most ${limits.rows.most} in all bands; found ${all}`;
+          return bandWords.tooMany(limits.rows.most, all);
         }
         const bands = plan.bands.map((one, at) => (at === index ? { ...one, rows } : one));
-        return edits.bands(`the rows of ${name}`, bands, stepped);
+        return edits.bands(acts.rows(place), bands, stepped);
       },
     },
     weave: {
       kind: 'choice',
-      label: 'Weave',
+      label: labels.weave,
       word: 'weave',
       value: band.weave,
-      choices: weaves.map((value) => ({ value, text: weaveText[value] })),
+      choices: choicesOf(weaves, bandWords.weaves),
       onCommit: (word) =>
-        set('the weave', { weave: weaves.find((one) => one === word) ?? band.weave }),
+        set(acts.weave, { weave: weaves.find((one) => one === word) ?? band.weave }),
     },
-    ...strandControls('Weaver', band.weaver, unit, (label, weaver, stepped) =>
-      set(label, { weaver }, stepped),
+    ...strandControls('weaver', band.weaver, unit, (part, weaver, stepped) =>
+      set(acts.weaver[part], { weaver }, stepped),
     ),
     packing: {
       kind: 'share',
-      label: 'Packing',
+      label: labels.packing,
       word: 'packing',
       share: band.packing,
       ...limits.packing,
-      onCommit: (packing) => set('the packing', { packing }, true),
+      onCommit: (packing) => set(acts.packing, { packing }, true),
     },
     colour: {
       kind: 'colour',
-      label: 'Colour',
+      label: labels.colour,
       colour: band.colour,
-      onCommit: (colour, stepped) => set('the colour', { colour }, stepped),
+      onCommit: (colour, stepped) => set(acts.colour, { colour }, stepped),
     },
   };
 }

@@ -1,3 +1,5 @@
+import { baseWords } from '#words/panelBase.ts';
+import { strandWords } from '#words/panelStrands.ts';
 import { baseKinds } from '../plan/base.ts';
 import { baseOfKind } from '../plan/baseOfKind.ts';
 import { upsetts } from '../plan/baseParts.ts';
@@ -13,34 +15,27 @@ import { strandControls } from './strandControls.ts';
 import type { PlanEdits } from './usePlanEdits.ts';
 import { wheelControls } from './wheelControls.ts';
 
-const kindText: Readonly<Record<Base['kind'], string>> = {
-  mat: 'mat of crossed stakes',
-  wheel: 'wheel of spokes',
-  oval: 'oval, rounded ends',
-  board: 'board with a slot',
-};
-
 /** Kind of base, what that kind has of its own, the stake, the upsett and the centre lift. */
 export function baseControls(base: Base, unit: Unit, edits: PlanEdits): Controls {
   const kind: Control = {
     kind: 'choice',
-    label: 'Kind of base',
+    label: baseWords.kind.label,
     value: base.kind,
-    choices: baseKinds.map((value) => ({ value, text: kindText[value] })),
+    choices: choicesOf(baseKinds, baseWords.kinds),
     onCommit: (word) => {
       const chosen = baseKinds.find((one) => one === word) ?? base.kind;
-      return edits.base('the kind of base', baseOfKind(chosen, base));
+      return edits.base(baseWords.kind.act, baseOfKind(chosen, base));
     },
   };
-  const name = base.kind === 'wheel' ? 'Spoke' : 'Stake';
+  const name = base.kind === 'wheel' ? 'spoke' : 'stake';
   const upsett: Control = {
     kind: 'choice',
-    label: 'Upsett',
+    label: baseWords.upsett.label,
     word: 'upsett',
     value: base.upsett,
-    choices: choicesOf(upsetts),
+    choices: choicesOf(upsetts, baseWords.upsetts),
     onCommit: (word) =>
-      edits.base('the upsett', {
+      edits.base(baseWords.upsett.act, {
         ...base,
         upsett: upsetts.find((one) => one === word) ?? base.upsett,
       }),
@@ -48,8 +43,8 @@ export function baseControls(base: Base, unit: Unit, edits: PlanEdits): Controls
   return {
     baseKind: kind,
     ...ownControls(base, unit, edits),
-    ...strandControls(name, base.stake, unit, (label, stake, stepped) =>
-      edits.base(label, { ...base, stake }, stepped),
+    ...strandControls(name, base.stake, unit, (part, stake, stepped) =>
+      edits.base(strandWords.acts[name][part], { ...base, stake }, stepped),
     ),
     upsett,
     ...liftControls(base, unit, edits),
@@ -77,14 +72,14 @@ function liftControls(base: Base, unit: Unit, edits: PlanEdits): Controls {
   return {
     centreLift: {
       kind: 'length',
-      label: 'Centre lift',
+      label: baseWords.centreLift.label,
       word: 'lift',
       mm: base.centreLift,
       unit,
       least,
       most: Math.min(most, mostShare * Math.min(length, width)),
       onCommit: (centreLift, stepped) =>
-        edits.base('the centre lift', { ...base, centreLift }, stepped),
+        edits.base(baseWords.centreLift.act, { ...base, centreLift }, stepped),
     },
   };
 }

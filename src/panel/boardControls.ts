@@ -1,35 +1,45 @@
+import { baseWords } from '#words/panelBase.ts';
 import { boardShapes } from '../plan/boardBase.ts';
 import { limits } from '../plan/limits.ts';
 import type { BoardBase, Unit } from '../plan/schema.ts';
-import type { Control, Controls } from './control.ts';
+import type { Control, Controls, ControlWords } from './control.ts';
 import { choicesOf } from './control.ts';
 import type { LengthRange } from './lengthControl.ts';
 import { lengthControl } from './lengthControl.ts';
 import type { PlanEdits } from './usePlanEdits.ts';
 
+const words = baseWords.board;
+
 /** Shape and size of a board, and the stakes in its slot. */
 export function boardControls(base: BoardBase, unit: Unit, edits: PlanEdits): Controls {
   const isRound = base.shape === 'round';
-  const length = (label: string, mm: number, range: LengthRange, next: (mm: number) => BoardBase) =>
-    lengthControl(label, mm, unit, range, (to, stepped) =>
-      edits.base(`the ${label.toLowerCase()} of the board`, next(to), stepped),
-    );
+  const length = (
+    { label, act }: ControlWords,
+    mm: number,
+    range: LengthRange,
+    next: (mm: number) => BoardBase,
+  ) => lengthControl(label, mm, unit, range, (to, stepped) => edits.base(act, next(to), stepped));
   const shape: Control = {
     kind: 'choice',
-    label: 'Shape of the board',
+    label: words.shape.label,
     value: base.shape,
-    choices: choicesOf(boardShapes),
-    onCommit: (word) => edits.base('the shape of the board', shaped(base, word)),
+    choices: choicesOf(boardShapes, words.shapes),
+    onCommit: (word) => edits.base(words.shape.act, shaped(base, word)),
   };
-  const long = length(isRound ? 'Across' : 'Length', base.length, limits.diameter, (mm) => ({
-    ...base,
-    length: mm,
-  }));
+  const long = length(
+    isRound ? words.across : words.length,
+    base.length,
+    limits.diameter,
+    (mm) => ({
+      ...base,
+      length: mm,
+    }),
+  );
   const wide: Controls =
     base.shape === 'round'
       ? {}
       : {
-          boardWidth: length('Width', base.width, limits.diameter, (mm) => ({
+          boardWidth: length(words.width, base.width, limits.diameter, (mm) => ({
             ...base,
             width: mm,
           })),
@@ -40,18 +50,18 @@ export function boardControls(base: BoardBase, unit: Unit, edits: PlanEdits): Co
     ...wide,
     ends: {
       kind: 'count',
-      label: 'Stakes in the slot',
+      label: words.ends.label,
       word: 'stake',
       count: base.ends,
       least: limits.boardEnds.least,
       most: limits.ends.most,
-      onCommit: (ends, stepped) => edits.base('the count of stakes', { ...base, ends }, stepped),
+      onCommit: (ends, stepped) => edits.base(words.ends.act, { ...base, ends }, stepped),
     },
-    boardThickness: length('Board thickness', base.thickness, limits.boardThickness, (mm) => ({
+    boardThickness: length(words.thickness, base.thickness, limits.boardThickness, (mm) => ({
       ...base,
       thickness: mm,
     })),
-    slot: length('Slot depth', base.slot, limits.gap, (mm) => ({ ...base, slot: mm })),
+    slot: length(words.slot, base.slot, limits.gap, (mm) => ({ ...base, slot: mm })),
   };
 }
 

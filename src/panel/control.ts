@@ -62,7 +62,16 @@ export type Control = LengthControl | CountControl | ChoiceControl | ShareContro
 /** Controls by a key of their own, in the order shown. */
 export type Controls = Readonly<Record<string, Control>>;
 
-/** `words` as choices that read as written. */
-export function choicesOf(words: readonly string[]): readonly Choice[] {
-  return words.map((value) => ({ value, text: value.replace('-', ' ') }));
+/** The label of a control, and what a change by it is called where it can be undone. */
+export interface ControlWords {
+  readonly label: string;
+  readonly act: string;
+}
+
+/** `values` as choices, each by its text. */
+export function choicesOf<Value extends string>(
+  values: readonly Value[],
+  texts: Readonly<Record<Value, string>>,
+): readonly Choice[] {
+  return values.map((value) => ({ value, text: texts[value] }));
 }

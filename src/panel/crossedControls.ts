@@ -1,3 +1,4 @@
+import { baseWords } from '#words/panelBase.ts';
 import { limits } from '../plan/limits.ts';
 import type { MatBase, OvalBase } from '../plan/schema.ts';
 import type { Controls } from './control.ts';
@@ -8,20 +9,20 @@ export function crossedControls(base: MatBase | OvalBase, edits: PlanEdits): Con
   return {
     lengthwise: {
       kind: 'count',
-      label: 'Lengthwise stakes',
+      label: baseWords.lengthwise.label,
       word: 'stake',
       count: base.lengthwise,
       ...limits.stakes,
       onCommit: (lengthwise, stepped) =>
-        edits.base('the count of lengthwise stakes', { ...base, lengthwise }, stepped),
+        edits.base(baseWords.lengthwise.act, { ...base, lengthwise }, stepped),
     },
     crosswise: {
       kind: 'count',
-      label: 'Crosswise stakes',
+      label: baseWords.crosswise.label,
       count: base.crosswise,
       ...limits.stakes,
       onCommit: (crosswise, stepped) =>
-        edits.base('the count of crosswise stakes', { ...base, crosswise }, stepped),
+        edits.base(baseWords.crosswise.act, { ...base, crosswise }, stepped),
     },
   };
 }

@@ -1,3 +1,4 @@
+import { panelWords } from '#words/panel.ts';
 import { problemsOf } from '../plan/problems.ts';
 import type { Plan } from '../plan/schema.ts';
 import { planSchema } from '../plan/schema.ts';
@@ -7,7 +8,7 @@ export function foundProblem(plan: Plan): string | null {
   const reading = planSchema.safeParse(plan);
   if (reading.success) return null;
   const first = problemsOf(reading.error.issues, plan, plan.name)[0];
-  if (!first) return 'This cannot be woven as a plan.';
+  if (!first) return panelWords.refusedWhole;
   const allowed = first.allowed.charAt(0).toUpperCase() + first.allowed.slice(1);
-  return `${allowed}; found ${first.found}`;
+  return panelWords.refused(allowed, first.found);
 }

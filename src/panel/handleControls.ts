@@ -1,19 +1,15 @@
+import { handleWords as words } from '#words/panelHandle.ts';
+import { strandWords } from '#words/panelStrands.ts';
 import { handleOfKind } from '../plan/handleOfKind.ts';
 import { limits } from '../plan/limits.ts';
 import { handleDirections, handleKinds, handleLimits } from '../plan/rim.ts';
 import type { Handle, Unit } from '../plan/schema.ts';
 import { strandSizes } from '../plan/strandSizes.ts';
-import type { Control, Controls } from './control.ts';
+import type { Control, Controls, ControlWords } from './control.ts';
 import { choicesOf } from './control.ts';
 import type { LengthRange } from './lengthControl.ts';
 import { lengthControl } from './lengthControl.ts';
 import type { PlanEdits } from './usePlanEdits.ts';
-
-const kindText: Readonly<Record<Handle['kind'], string>> = {
-  none: 'none',
-  swing: 'swings in two ears',
-  fixed: 'fixed, holds the width',
-};
 
 type Made = Exclude<Handle, { readonly kind: 'none' }>;
 
@@ -23,35 +19,33 @@ export function handleControls(handle: Handle, unit: Unit, edits: PlanEdits): Co
     edits.change(label, (plan) => ({ ...plan, handle: next }), stepped);
   const kind: Control = {
     kind: 'choice',
-    label: 'Handle',
+    label: words.kind.label,
     word: 'handle',
     value: handle.kind,
-    choices: handleKinds.map((value) => ({ value, text: kindText[value] })),
+    choices: choicesOf(handleKinds, words.kinds),
     onCommit: (word) => {
       const chosen = handleKinds.find((one) => one === word) ?? handle.kind;
-      return set('the kind of handle', handleOfKind(chosen, edits.plan()));
+      return set(words.kind.act, handleOfKind(chosen, edits.plan()));
     },
   };
   if (handle.kind === 'none') return { handleKind: kind };
-  const length = (label: string, mm: number, range: LengthRange, next: (mm: number) => Handle) =>
-    lengthControl(label, mm, unit, range, (to, stepped) =>
-      set(`the ${label.toLowerCase()}`, next(to), stepped),
-    );
+  const length: LengthOf = ({ label, act }, mm, range, next) =>
+    lengthControl(label, mm, unit, range, (to, stepped) => set(act, next(to), stepped));
   const { bow } = handle;
   return {
     handleKind: kind,
-    rise: length('Handle rise', handle.rise, handleLimits.rise, (rise) => ({ ...handle, rise })),
+    rise: length(words.rise, handle.rise, handleLimits.rise, (rise) => ({ ...handle, rise })),
     ...spanControls(handle, set, length),
-    bowWidth: length('Bow width', bow.width, limits.width, (width) => ({
+    bowWidth: length(words.bowWidth, bow.width, limits.width, (width) => ({
       ...handle,
       bow: { ...bow, width },
     })),
-    bowThickness: length('Bow thickness', bow.thickness, limits.thickness, (thickness) => ({
+    bowThickness: length(words.bowThickness, bow.thickness, limits.thickness, (thickness) => ({
       ...handle,
       bow: { ...bow, thickness },
     })),
     wrapSize: wrapControl(handle, set),
-    wrap: length('Wrap width', handle.wrap.width, limits.width, (width) => ({
+    wrap: length(words.wrapWidth, handle.wrap.width, limits.width, (width) => ({
       ...handle,
       wrap: { width },
     })),
@@ -60,7 +54,7 @@ export function handleControls(handle: Handle, unit: Unit, edits: PlanEdits): Co
 
 type SetHandle = (label: string, next: Handle, stepped?: boolean) => string | null;
 type LengthOf = (
-  label: string,
+  words: ControlWords,
   mm: number,
   range: LengthRange,
   next: (mm: number) => Handle,
@@ -71,16 +65,16 @@ function spanControls(handle: Made, set: SetHandle, length: LengthOf): Controls 
     return {
       across: {
         kind: 'choice',
-        label: 'Goes over the',
+        label: words.across.label,
         value: handle.across,
-        choices: choicesOf(handleDirections),
+        choices: choicesOf(handleDirections, words.directions),
         onCommit: (word) =>
-          set('the way of the handle', {
+          set(words.across.act, {
             ...handle,
             across: handleDirections.find((one) => one === word) ?? handle.across,
           }),
       },
-      spread: length('Handle spread', handle.spread, handleLimits.spread, (spread) => ({
+      spread: length(words.spread, handle.spread, handleLimits.spread, (spread) => ({
         ...handle,
         spread,
       })),
@@ -88,18 +82,18 @@ function spanControls(handle: Made, set: SetHandle, length: LengthOf): Controls 
   }
   const { ear } = handle;
   return {
-    earHeight: length('Ear height', ear.height, handleLimits.earHeight, (height) => ({
+    earHeight: length(words.earHeight, ear.height, handleLimits.earHeight, (height) => ({
       ...handle,
       ear: { ...ear, height },
     })),
-    earSpread: length('Ear spread', ear.spread, handleLimits.earSpread, (spread) => ({
+    earSpread: length(words.earSpread, ear.spread, handleLimits.earSpread, (spread) => ({
       ...handle,
       ear: { ...ear, spread },
     })),
   };
 }
 
-const own = 'a size of my own';
+const { ownSize: own, roundSize } = strandWords;
 
 /** The wrap is a strip of cane. */
 function wrapControl(handle: Made, set: SetHandle): Control {
@@ -107,15 +101,15 @@ function wrapControl(handle: Made, set: SetHandle): Control {
   const now = cane.find(({ width }) => Math.abs(width - handle.wrap.width) < 0.06);
   return {
     kind: 'choice',
-    label: 'Wrap of cane',
+    label: words.wrapSize.label,
     value: now?.name ?? own,
     choices: [
-      ...cane.map(({ name, width }) => ({ value: name, text: `${name}, ${width} mm` })),
+      ...cane.map(({ name, width }) => ({ value: name, text: roundSize(name, `${width}`) })),
       { value: own, text: own },
     ],
     onCommit: (word) => {
       const size = cane.find(({ name }) => name === word);
-      return size ? set('the size of the wrap', { ...handle, wrap: { width: size.width } }) : null;
+      return size ? set(words.wrapSize.act, { ...handle, wrap: { width: size.width } }) : null;
     },
   };
 }

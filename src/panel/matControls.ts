@@ -1,3 +1,4 @@
+import { baseWords } from '#words/panelBase.ts';
 import { baseGaps } from '../plan/baseSize.ts';
 import { limits } from '../plan/limits.ts';
 import type { MatBase, Unit } from '../plan/schema.ts';
@@ -5,13 +6,15 @@ import type { Control, Controls } from './control.ts';
 import { crossedControls } from './crossedControls.ts';
 import type { PlanEdits } from './usePlanEdits.ts';
 
+const words = baseWords.mat;
+
 /** Stakes, gaps and fillers of a mat. */
 export function matControls(base: MatBase, unit: Unit, edits: PlanEdits): Controls {
   return {
     ...crossedControls(base, edits),
     ...gapControls(base, unit, edits),
-    fillersLengthwise: filler('Lengthwise fillers', 'lengthwise', base, edits),
-    fillersCrosswise: filler('Crosswise fillers', 'crosswise', base, edits),
+    fillersLengthwise: filler('lengthwise', base, edits),
+    fillersCrosswise: filler('crosswise', base, edits),
   };
 }
 
@@ -28,43 +31,39 @@ function gapControls(base: MatBase, unit: Unit, edits: PlanEdits): Controls {
   const { gap: _gap, gaps: _gaps, ...others } = base;
   const kind: Control = {
     kind: 'choice',
-    label: 'Gaps',
+    label: words.gapKind.label,
     word: 'gap',
     value: base.gaps ? twoGaps : oneGap,
     choices: [
-      { value: oneGap, text: 'same both ways' },
-      { value: twoGaps, text: 'one for each way' },
+      { value: oneGap, text: words.gapKinds.one },
+      { value: twoGaps, text: words.gapKinds.two },
     ],
     onCommit: (word) =>
-      edits.base('the kind of gaps', {
+      edits.base(words.gapKind.act, {
         ...others,
         ...(word === twoGaps ? { gaps } : { gap: gaps.lengthwise }),
       }),
   };
   if (!base.gaps) {
-    const one = length('Gap', gaps.lengthwise, (gap, stepped) =>
-      edits.base('the gap', { ...others, gap }, stepped),
+    const one = length(baseWords.gap.label, gaps.lengthwise, (gap, stepped) =>
+      edits.base(baseWords.gap.act, { ...others, gap }, stepped),
     );
     return { gapKind: kind, gap: one };
   }
   return {
     gapKind: kind,
-    gapLengthwise: length('Lengthwise gap', gaps.lengthwise, (lengthwise, stepped) =>
-      edits.base('the lengthwise gap', { ...others, gaps: { ...gaps, lengthwise } }, stepped),
+    gapLengthwise: length(words.gapLengthwise.label, gaps.lengthwise, (lengthwise, stepped) =>
+      edits.base(words.gapLengthwise.act, { ...others, gaps: { ...gaps, lengthwise } }, stepped),
     ),
-    gapCrosswise: length('Crosswise gap', gaps.crosswise, (crosswise, stepped) =>
-      edits.base('the crosswise gap', { ...others, gaps: { ...gaps, crosswise } }, stepped),
+    gapCrosswise: length(words.gapCrosswise.label, gaps.crosswise, (crosswise, stepped) =>
+      edits.base(words.gapCrosswise.act, { ...others, gaps: { ...gaps, crosswise } }, stepped),
     ),
   };
 }
 
 /** A mat without fillers has no such key; the first filler puts it there and the last takes it away. */
-function filler(
-  label: string,
-  way: 'lengthwise' | 'crosswise',
-  base: MatBase,
-  edits: PlanEdits,
-): Control {
+function filler(way: 'lengthwise' | 'crosswise', base: MatBase, edits: PlanEdits): Control {
+  const { label, act } = words.fillers[way];
   const { fillers = { lengthwise: 0, crosswise: 0 }, ...others } = base;
   return {
     kind: 'count',
@@ -76,7 +75,7 @@ function filler(
       const next = { ...fillers, [way]: count };
       const isFilled = next.lengthwise + next.crosswise > 0;
       const filled = isFilled ? { ...others, fillers: next } : others;
-      return edits.base(`the ${label.toLowerCase()}`, filled, stepped);
+      return edits.base(act, filled, stepped);
     },
   };
 }

@@ -1,3 +1,4 @@
+import { baseWords } from '#words/panelBase.ts';
 import { limits } from '../plan/limits.ts';
 import type { OvalBase, Unit } from '../plan/schema.ts';
 import type { Controls } from './control.ts';
@@ -10,27 +11,29 @@ export function ovalControls(base: OvalBase, unit: Unit, edits: PlanEdits): Cont
     ...crossedControls(base, edits),
     gap: {
       kind: 'length',
-      label: 'Gap',
+      label: baseWords.gap.label,
       word: 'gap',
       mm: base.gap,
       unit,
       ...limits.gap,
-      onCommit: (gap, stepped) => edits.base('the gap', { ...base, gap }, stepped),
+      onCommit: (gap, stepped) => edits.base(baseWords.gap.act, { ...base, gap }, stepped),
     },
     border: {
       kind: 'length',
-      label: 'Border woven flat',
+      label: baseWords.oval.border.label,
       mm: base.border,
       unit,
       ...limits.border,
-      onCommit: (border, stepped) => edits.base('the border', { ...base, border }, stepped),
+      onCommit: (border, stepped) =>
+        edits.base(baseWords.oval.border.act, { ...base, border }, stepped),
     },
     fanned: {
       kind: 'count',
-      label: 'Ends fanned at a corner',
+      label: baseWords.oval.fanned.label,
       count: base.fanned,
       ...limits.fanned,
-      onCommit: (fanned, stepped) => edits.base('the fanned ends', { ...base, fanned }, stepped),
+      onCommit: (fanned, stepped) =>
+        edits.base(baseWords.oval.fanned.act, { ...base, fanned }, stepped),
     },
   };
 }

@@ -1,3 +1,4 @@
+import { strandWords } from '#words/panelStrands.ts';
 import { limits } from '../plan/limits.ts';
 import type { Strand, Unit } from '../plan/schema.ts';
 import { strandSections } from '../plan/strand.ts';
@@ -5,43 +6,52 @@ import { sizeOf, strandSizes } from '../plan/strandSizes.ts';
 import type { Choice, Control, Controls } from './control.ts';
 import { choicesOf } from './control.ts';
 
+/** What the strand is called. */
+export type StrandName = 'weaver' | 'stake' | 'spoke';
+
+/** What of a strand is changed. */
+export type StrandPart = 'section' | 'size' | 'width' | 'thickness';
+
+type OnStrand = (part: StrandPart, strand: Strand, stepped: boolean) => string | null;
+
 /** Section, size as sold, width and thickness of a strand; a round one has its width only. */
 export function strandControls(
-  name: string,
+  name: StrandName,
   strand: Strand,
   unit: Unit,
-  onStrand: (label: string, strand: Strand, stepped: boolean) => string | null,
+  onStrand: OnStrand,
 ): Controls {
   const { section, width, thickness } = strand;
+  const labels = strandWords.labels[name];
   const isRound = section === 'round';
   const { width: wide, thickness: thick } = limits;
   const widest = isRound ? Math.min(wide.most, thick.most) : wide.most;
   const controls: Controls = {
     section: {
       kind: 'choice',
-      label: `${name} section`,
-      ...(name === 'Weaver' && { word: 'weaver' }),
+      label: labels.section,
+      ...(name === 'weaver' && { word: 'weaver' }),
       value: section,
-      choices: choicesOf(strandSections),
+      choices: choicesOf(strandSections, strandWords.sections),
       onCommit: (word) => {
         const chosen = strandSections.find((one) => one === word) ?? section;
         const round = chosen === 'round' ? { thickness: Math.min(width, thick.most) } : {};
         const across = chosen === 'round' ? { width: Math.min(width, thick.most) } : {};
         const next = { ...strand, section: chosen, ...round, ...across };
-        return onStrand(`the ${name.toLowerCase()} section`, next, false);
+        return onStrand('section', next, false);
       },
     },
     size: sizeControl(name, strand, onStrand),
     width: {
       kind: 'length',
-      label: isRound ? `${name} across` : `${name} width`,
+      label: isRound ? labels.across : labels.width,
       mm: width,
       unit,
       least: wide.least,
       most: widest,
       onCommit: (mm, stepped) => {
         const next = { ...strand, width: mm, ...(isRound ? { thickness: mm } : {}) };
-        return onStrand(`the ${name.toLowerCase()} width`, next, stepped);
+        return onStrand('width', next, stepped);
       },
     },
   };
@@ -50,40 +60,37 @@ export function strandControls(
     ...controls,
     thickness: {
       kind: 'length',
-      label: `${name} thickness`,
+      label: labels.thickness,
       mm: thickness,
       unit,
       least: thick.least,
       most: thick.most,
-      onCommit: (mm, stepped) =>
-        onStrand(`the ${name.toLowerCase()} thickness`, { ...strand, thickness: mm }, stepped),
+      onCommit: (mm, stepped) => onStrand('thickness', { ...strand, thickness: mm }, stepped),
     },
   };
 }
 
-const own = 'a size of my own';
-
 /** The sizes that the strand is sold in. A size typed in is one of one's own. */
-function sizeControl(
-  name: string,
-  strand: Strand,
-  onStrand: (label: string, strand: Strand, stepped: boolean) => string | null,
-): Control {
+function sizeControl(name: StrandName, strand: Strand, onStrand: OnStrand): Control {
+  const { ownSize: own, roundSize, flatSize } = strandWords;
   const sizes = strandSizes[strand.section];
   const choices = sizes.map(({ name: value, width, thickness }): Choice => {
-    const across = strand.section === 'round' ? `${width} mm` : `${width} × ${thickness} mm`;
-    return { value, text: `${value}, ${across}` };
+    const isRound = strand.section === 'round';
+    return {
+      value,
+      text: isRound ? roundSize(value, `${width}`) : flatSize(value, `${width}`, `${thickness}`),
+    };
   });
   return {
     kind: 'choice',
-    label: `${name} size`,
+    label: strandWords.labels[name].size,
     value: sizeOf(strand)?.name ?? own,
     choices: [...choices, { value: own, text: own }],
     onCommit: (word) => {
       const size = sizes.find((one) => one.name === word);
       if (!size) return null;
       const { width, thickness } = size;
-      return onStrand(`the ${name.toLowerCase()} size`, { ...strand, width, thickness }, false);
+      return onStrand('size', { ...strand, width, thickness }, false);
     },
   };
 }

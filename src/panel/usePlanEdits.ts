@@ -28,7 +28,7 @@ export function usePlanEdits(plan: Plan, onChange: ChangePlan, hold: boolean): P
       const { plan: before, onChange: tell } = latest.current;
       const after = make(before);
       const problem = foundProblem(after);
-      if (problem === null) tell(after, label, merge ? `panel: ${label}` : undefined);
+      if (problem === null) tell(after, label, merge ? `panel:${label}` : undefined);
       return problem;
     };
     return {

@@ -1,24 +1,13 @@
 /** Controls of the odd end, the set and the display. */
+import { panelWords } from '#words/panel.ts';
 import { limits } from '../plan/limits.ts';
-import type { Base, OddEnd, Plan, Unit } from '../plan/schema.ts';
+import type { Base, OddEnd, Plan } from '../plan/schema.ts';
 import { oddEndKinds, oddEndPlaces, units } from '../plan/schema.ts';
 import type { Control, Controls } from './control.ts';
 import { choicesOf } from './control.ts';
 import type { PlanEdits } from './usePlanEdits.ts';
 
-/** What an odd end is called on each base; where a wheel or a board has it is all the same. */
-const oddEndText: Readonly<Record<Base['kind'], Readonly<Record<OddEnd['kind'], string>>>> = {
-  mat: { split: 'one stake split', added: 'one end added', none: 'none' },
-  oval: { split: 'one stake split', added: 'one end added', none: 'none' },
-  wheel: { split: 'one spoke split', added: 'half a spoke added', none: 'none' },
-  board: { split: 'one stake split', added: 'one stake added', none: 'none' },
-};
-
-const unitText: Readonly<Record<Unit, string>> = {
-  in: 'inches, to 1/16',
-  cm: 'centimetres',
-  mm: 'millimetres',
-};
+const { oddEnd: oddEndWords, set: setWords, units: unitWords } = panelWords;
 
 /** The end that makes the count odd, and on a mat or an oval where it stands. */
 export function oddEndControls(oddEnd: OddEnd, on: Base['kind'], edits: PlanEdits): Controls {
@@ -26,22 +15,23 @@ export function oddEndControls(oddEnd: OddEnd, on: Base['kind'], edits: PlanEdit
     edits.change(label, (plan) => ({ ...plan, oddEnd: { ...plan.oddEnd, ...part } }));
   const kind: Control = {
     kind: 'choice',
-    label: 'Odd end',
-    word: 'odd end',
+    label: oddEndWords.kind.label,
+    word: 'oddEnd',
     value: oddEnd.kind,
-    choices: oddEndKinds.map((value) => ({ value, text: oddEndText[on][value] })),
+    choices: choicesOf(oddEndKinds, oddEndWords.kinds[on]),
     onCommit: (word) =>
-      set('the odd end', { kind: oddEndKinds.find((one) => one === word) ?? oddEnd.kind }),
+      set(oddEndWords.kind.act, { kind: oddEndKinds.find((one) => one === word) ?? oddEnd.kind }),
   };
+  // where a wheel or a board has it is all the same
   const isAnywhere = on === 'wheel' || on === 'board';
   if (oddEnd.kind === 'none' || isAnywhere) return { oddEnd: kind };
   const place: Control = {
     kind: 'choice',
-    label: 'Where it stands',
+    label: oddEndWords.place.label,
     value: oddEnd.at,
-    choices: choicesOf(oddEndPlaces),
+    choices: choicesOf(oddEndPlaces, oddEndWords.places),
     onCommit: (word) =>
-      set('the place of the odd end', {
+      set(oddEndWords.place.act, {
         at: oddEndPlaces.find((one) => one === word) ?? oddEnd.at,
       }),
   };
@@ -53,12 +43,12 @@ export function setControls(set: Plan['set'], edits: PlanEdits): Controls {
   return {
     stakes: {
       kind: 'share',
-      label: 'Stake set',
+      label: setWords.stakes.label,
       word: 'set',
       share: set.stakes,
       ...limits.stakeSet,
       onCommit: (stakes) =>
-        edits.change('the stake set', (plan) => ({ ...plan, set: { stakes } }), true),
+        edits.change(setWords.stakes.act, (plan) => ({ ...plan, set: { stakes } }), true),
     },
   };
 }
@@ -68,11 +58,11 @@ export function displayControls(display: Plan['display'], edits: PlanEdits): Con
   return {
     unit: {
       kind: 'choice',
-      label: 'Lengths in',
+      label: unitWords.unit.label,
       value: display.unit,
-      choices: units.map((value) => ({ value, text: unitText[value] })),
+      choices: choicesOf(units, unitWords.names),
       onCommit: (word) =>
-        edits.change('the unit', (plan) => ({
+        edits.change(unitWords.unit.act, (plan) => ({
           ...plan,
           display: { unit: units.find((one) => one === word) ?? plan.display.unit },
         })),

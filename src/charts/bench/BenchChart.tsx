@@ -1,4 +1,5 @@
 import { useMemo } from 'react';
+import { benchChartWords } from '#words/benchCharts.ts';
 import type { Unit } from '../../plan/schema.ts';
 import { formatLength } from '../../plan/units.ts';
 import { chartFrame, girthPath, xOf, yOf } from '../chartFrame.ts';
@@ -19,6 +20,8 @@ export interface BenchChartProps {
   readonly unit: Unit;
 }
 
+const { keys } = benchChartWords;
+
 /** Plan and basket as two girth lines, with a point for each row that was measured. */
 export function BenchChart({ planned, woven, done, measured, row, unit }: BenchChartProps) {
   const [box, size] = useChartSize({ width: 340, height: 300 });
@@ -30,10 +33,10 @@ export function BenchChart({ planned, woven, done, measured, row, unit }: BenchC
   return (
     <figure className="bench-chart">
       <figcaption>
-        <span className="bench-key bench-key-plan">plan</span>
-        <span className="bench-key bench-key-woven">woven</span>
-        <span className="bench-key bench-key-next">to come</span>
-        <span className="bench-key bench-key-point">measured</span>
+        <span className="bench-key bench-key-plan">{keys.plan}</span>
+        <span className="bench-key bench-key-woven">{keys.woven}</span>
+        <span className="bench-key bench-key-next">{keys.next}</span>
+        <span className="bench-key bench-key-point">{keys.point}</span>
       </figcaption>
       <div className="bench-chart-box" ref={box}>
         <svg
@@ -81,7 +84,7 @@ function inWords(
 ): string {
   const points = measured.map(({ row, girth }) => {
     const plan = formatLength(planned[row - 1] ?? Number.NaN, unit);
-    return `row ${row} measured ${formatLength(girth, unit)}, planned ${plan}`;
+    return benchChartWords.point(row, formatLength(girth, unit), plan);
   });
-  return `Plan and basket: ${points.join('; ') || 'nothing measured yet'}`;
+  return benchChartWords.picture(points);
 }

@@ -1,3 +1,4 @@
+import { compareChartWords } from '#words/compareCharts.ts';
 import type { Unit } from '../../plan/schema.ts';
 import { formatLength } from '../../plan/units.ts';
 import { PlanSign } from './PlanSign.tsx';
@@ -12,19 +13,25 @@ export interface BlendSliderProps {
   readonly onShare: (share: number) => void;
 }
 
+const { blend: words, letters } = compareChartWords;
+
 /** Slides between the two girth lines, and says what the line between them comes to. */
 export function BlendSlider({ share, girths, unit, onShare }: BlendSliderProps) {
   const percent = Math.round(100 * share);
   const widest = girths.reduce((best, girth, row) => (girth > (girths[best] ?? 0) ? row : best), 0);
   const length = (row: number) => formatLength(girths[row] ?? Number.NaN, unit);
-  const comesTo = `widest ${length(widest)} at ${widest === 0 ? 'the base' : `row ${widest}`}, rim ${length(girths.length - 1)}`;
+  const rim = length(girths.length - 1);
+  const comesTo =
+    widest === 0
+      ? words.comesToAtBase(length(widest), rim)
+      : words.comesToAtRow(length(widest), widest, rim);
   return (
     <div className="blend-slider">
       <label htmlFor="blend-share">
-        <PlanSign side="blend" /> A line between the two
+        <PlanSign side="blend" /> {words.label}
       </label>
       <div className="blend-track">
-        <span className="side-a">A</span>
+        <span className="side-a">{letters.a}</span>
         <input
           id="blend-share"
           type="range"
@@ -32,13 +39,13 @@ export function BlendSlider({ share, girths, unit, onShare }: BlendSliderProps) 
           max={100}
           step={1}
           value={percent}
-          aria-valuetext={`${percent} % of the way from A to B: ${comesTo}`}
+          aria-valuetext={words.value(percent, comesTo)}
           onChange={({ target }) => onShare(target.valueAsNumber / 100)}
         />
-        <span className="side-b">B</span>
-        <output htmlFor="blend-share">{percent} %</output>
+        <span className="side-b">{letters.b}</span>
+        <output htmlFor="blend-share">{words.percent(percent)}</output>
       </div>
-      <p className="soft blend-comes-to">Planned girth: {comesTo}</p>
+      <p className="soft blend-comes-to">{words.planned(comesTo)}</p>
     </div>
   );
 }

@@ -1,3 +1,4 @@
+import { compareChartWords } from '#words/compareCharts.ts';
 import type { PlaceDifference } from '../../model/compare/differences.ts';
 import type { GirthSurfaceProps } from '../GirthSurface.tsx';
 import { GirthSurface } from '../GirthSurface.tsx';
@@ -20,7 +21,7 @@ export function CompareDrawing(props: CompareDrawingProps) {
   return (
     <GirthSurface
       {...surface}
-      title="Two girth lines: rows go up, girth goes out to the right"
+      title={compareChartWords.drawing}
       line={girths[edited]}
       after={() => ''}
       onRow={(to) => onRow(to === 0 ? null : to)}
@@ -42,7 +43,7 @@ export function CompareDrawing(props: CompareDrawingProps) {
               b={girths.b[most.place] ?? Number.NaN}
               difference={most.difference}
               unit={surface.unit}
-              name={`row ${most.place}`}
+              name={compareChartWords.row(most.place)}
             />
           )}
           {row !== null && row <= frame.rows && (

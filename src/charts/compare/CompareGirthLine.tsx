@@ -49,7 +49,7 @@ export function CompareGirthLine(props: CompareGirthLineProps) {
         onAdd={() => desk.addAfter(desk.chosen)}
         onRemove={desk.remove}
       />
-      <CompareReadout place={place} hasBlend={blend !== null} lines="planned girth" unit={unit} />
+      <CompareReadout place={place} hasBlend={blend !== null} lines="planned" unit={unit} />
       <div className="girth-box" ref={box}>
         <CompareDrawing
           size={size}

@@ -1,3 +1,4 @@
+import { compareChartWords } from '#words/compareCharts.ts';
 import type { Unit } from '../../plan/schema.ts';
 import { formatChange } from '../../plan/units.ts';
 import type { ChartFrame } from '../chartFrame.ts';
@@ -52,7 +53,7 @@ function LineEnd({ frame, point, side }: LineEndProps) {
       y={yOf(frame, point.level) - 10}
       textAnchor="middle"
     >
-      {side.toUpperCase()}
+      {compareChartWords.letters[side]}
     </text>
   );
 }
@@ -82,7 +83,7 @@ export function MostApart({ frame, level, a, b, difference, unit, name }: MostAp
       <text x={label.x} y={label.y} textAnchor={label.anchor}>
         {formatChange(difference, unit)}
         <tspan x={label.x} dy="1.15em">
-          most apart, {name}
+          {compareChartWords.mostApartAt(name)}
         </tspan>
       </text>
     </g>

@@ -1,3 +1,4 @@
+import { compareChartWords } from '#words/compareCharts.ts';
 import type { PlaceDifference } from '../../model/compare/differences.ts';
 import type { Unit } from '../../plan/schema.ts';
 import { formatChange, formatLength } from '../../plan/units.ts';
@@ -8,9 +9,11 @@ export interface CompareReadoutProps {
   readonly place: PlaceDifference | null;
   readonly hasBlend: boolean;
   /** What the lines show. */
-  readonly lines: 'planned girth' | 'tape girth';
+  readonly lines: 'planned' | 'tape';
   readonly unit: Unit;
 }
+
+const { readout: words, letters, bLessA } = compareChartWords;
 
 /** Tape girths of the place pointed at; before that, which line is which. */
 export function CompareReadout({ place, hasBlend, lines, unit }: CompareReadoutProps) {
@@ -21,25 +24,25 @@ export function CompareReadout({ place, hasBlend, lines, unit }: CompareReadoutP
         <PlanSign side="b" />
         {hasBlend && (
           <span>
-            <PlanSign side="blend" /> blend
+            <PlanSign side="blend" /> {words.blend}
           </span>
         )}
-        <span className="soft">{lines}</span>
+        <span className="soft">{words.lines[lines]}</span>
       </p>
     );
   }
   return (
     <p className="girth-readout compare-readout">
       <strong>{placeName(place, unit)}</strong>
-      <span className="soft">tape</span>
-      <span className="side-a">A {formatLength(place.a, unit)}</span>
-      <span className="side-b">B {formatLength(place.b, unit)}</span>
-      <strong title="B less A">{formatChange(place.difference, unit)}</strong>
+      <span className="soft">{words.tape}</span>
+      <span className="side-a">{words.ofPlan(letters.a, formatLength(place.a, unit))}</span>
+      <span className="side-b">{words.ofPlan(letters.b, formatLength(place.b, unit))}</span>
+      <strong title={bLessA}>{formatChange(place.difference, unit)}</strong>
     </p>
   );
 }
 
 /** `Row 18`, or the height over the table. */
 function placeName({ place, height }: PlaceDifference, unit: Unit): string {
-  return Number.isFinite(height) ? `At ${formatLength(height, unit)}` : `Row ${place}`;
+  return Number.isFinite(height) ? words.height(formatLength(height, unit)) : words.row(place);
 }

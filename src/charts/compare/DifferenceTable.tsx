@@ -1,4 +1,5 @@
 import { memo, useDeferredValue } from 'react';
+import { compareChartWords } from '#words/compareCharts.ts';
 import type { Differences, PlaceDifference } from '../../model/compare/differences.ts';
 import { differenceText } from '../../plan/measureText.ts';
 import type { Unit } from '../../plan/schema.ts';
@@ -14,6 +15,8 @@ export interface DifferenceTableProps {
   readonly unit: Unit;
 }
 
+const { table: words, letters } = compareChartWords;
+
 /** Tape girths of both baskets and their difference, place by place, the rim at the top. */
 export function DifferenceTable({ differences, place, onPlace, unit }: DifferenceTableProps) {
   const settled = useDeferredValue(differences);
@@ -24,31 +27,25 @@ export function DifferenceTable({ differences, place, onPlace, unit }: Differenc
   return (
     <div className="row-table compare-table">
       <div className="row-table-head">
-        <h3 className="summary-title">Tape girth, {by === 'row' ? 'row by row' : 'by height'}</h3>
-        <span className="soft">
-          B less A: + where B is larger. Taken before rounding, so it may be one step off the
-          figures beside it.
-        </span>
+        <h3 className="summary-title">{words.titles[by]}</h3>
+        <span className="soft">{words.note}</span>
       </div>
       <div className="row-table-scroll" ref={scroller}>
         <table>
-          <caption className="field-unseen">
-            Differences of tape girth in {unit}, the second plan less the first. Arrow keys go from
-            line to line.
-          </caption>
+          <caption className="field-unseen">{words.caption(unit)}</caption>
           <thead>
             <tr>
-              <th scope="col">{by === 'row' ? 'Row' : 'Height'}</th>
-              {by === 'height' && <th scope="col">Row of A</th>}
-              {by === 'height' && <th scope="col">Row of B</th>}
+              <th scope="col">{words.places[by]}</th>
+              {by === 'height' && <th scope="col">{words.rowOfA}</th>}
+              {by === 'height' && <th scope="col">{words.rowOfB}</th>}
               <th scope="col" className="side-a">
-                A
+                {letters.a}
               </th>
               <th scope="col" className="side-b">
-                B
+                {letters.b}
               </th>
-              <th scope="col">Difference</th>
-              <th scope="col">per stake gap</th>
+              <th scope="col">{words.difference}</th>
+              <th scope="col">{words.perGap}</th>
             </tr>
           </thead>
           <tbody {...listeners}>
@@ -67,7 +64,7 @@ export function DifferenceTable({ differences, place, onPlace, unit }: Differenc
             <tfoot>
               <tr>
                 <th scope="row" colSpan={by === 'height' ? 3 : 1}>
-                  {by === 'row' ? `${total.places} rows together` : `Mean of ${total.places}`}
+                  {by === 'row' ? words.rowsTogether(total.places) : words.meanOf(total.places)}
                 </th>
                 <td>{plain(by === 'row' ? total.a : mean(total.a))}</td>
                 <td>{plain(by === 'row' ? total.b : mean(total.b))}</td>
@@ -107,7 +104,7 @@ const DifferenceLine = memo(function DifferenceLine(props: DifferenceLineProps) 
       aria-current={isPointed ? 'true' : undefined}
     >
       <th scope="row">
-        {isMost && <span className="compare-most-note">most apart </span>}
+        {isMost && <span className="compare-most-note">{words.mostApart} </span>}
         {isByHeight ? plain(line.height) : line.place}
       </th>
       {isByHeight && <td>{line.rowA ?? '–'}</td>}

@@ -1,4 +1,5 @@
 import { memo } from 'react';
+import { compareChartWords } from '#words/compareCharts.ts';
 import type { Unit } from '../../plan/schema.ts';
 import { formatLength } from '../../plan/units.ts';
 import type { ChartFrame } from '../chartFrame.ts';
@@ -10,6 +11,8 @@ interface Props {
   readonly frame: ChartFrame;
   readonly unit: Unit;
 }
+
+const words = compareChartWords.byHeight;
 
 /** Heights at the left, girths beneath, with fine lines through the plot. */
 export const HeightAxes = memo(function HeightAxes({ frame, unit }: Props) {
@@ -34,10 +37,10 @@ export const HeightAxes = memo(function HeightAxes({ frame, unit }: Props) {
         </g>
       ))}
       <text className="girth-axis-name" x={right} y={bottom + 32} textAnchor="end">
-        tape girth, {unit}
+        {words.girthAxis(unit)}
       </text>
       <text className="girth-axis-name" x={2} y={10}>
-        height, {unit}
+        {words.heightAxis(unit)}
       </text>
       <line className="girth-base" x1={left} x2={right} y1={bottom} y2={bottom} />
     </g>

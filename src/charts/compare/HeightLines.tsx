@@ -1,5 +1,6 @@
 import type { PointerEvent } from 'react';
 import { useMemo } from 'react';
+import { compareChartWords } from '#words/compareCharts.ts';
 import type { RowReading } from '../../model/basket.ts';
 import type { Differences, PlaceDifference } from '../../model/compare/differences.ts';
 import type { Unit } from '../../plan/schema.ts';
@@ -22,6 +23,8 @@ export interface HeightLinesProps {
   readonly onPlace: (place: number | null) => void;
   readonly unit: Unit;
 }
+
+const words = compareChartWords.byHeight;
 
 /** Tape girth of both baskets by height over the table: to be read, not dragged. */
 export function HeightLines({ rows, differences, place, onPlace, unit }: HeightLinesProps) {
@@ -46,9 +49,9 @@ export function HeightLines({ rows, differences, place, onPlace, unit }: HeightL
   return (
     <figure className="girth compare-girth">
       <figcaption className="girth-head">
-        <span className="girth-title">Girth by height</span>
+        <span className="girth-title">{words.title}</span>
       </figcaption>
-      <CompareReadout place={pointed} hasBlend={false} lines="tape girth" unit={unit} />
+      <CompareReadout place={pointed} hasBlend={false} lines="tape" unit={unit} />
       <div className="girth-box" ref={box}>
         <svg
           className="girth-drawing"
@@ -59,7 +62,7 @@ export function HeightLines({ rows, differences, place, onPlace, unit }: HeightL
           onPointerDown={point}
           onPointerLeave={() => onPlace(null)}
           role="img"
-          aria-label="Tape girth of both baskets by height over the table"
+          aria-label={words.drawing}
         >
           <HeightAxes frame={frame} unit={unit} />
           <CompareLines frame={frame} a={a} b={b} blend={[]} sharedTo={sharedTop(a, b)} />
@@ -85,7 +88,7 @@ export function HeightLines({ rows, differences, place, onPlace, unit }: HeightL
           )}
         </svg>
       </div>
-      <p className="girth-hint">Compare by row to drag the points of a girth line.</p>
+      <p className="girth-hint">{words.hint}</p>
     </figure>
   );
 }

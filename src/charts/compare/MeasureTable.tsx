@@ -1,3 +1,5 @@
+import { compareChartWords } from '#words/compareCharts.ts';
+import { summaryWords } from '#words/summary.ts';
 import type { Measure } from '../../model/compare/measures.ts';
 import { differenceText, measureText } from '../../plan/measureText.ts';
 import type { Unit } from '../../plan/schema.ts';
@@ -9,22 +11,24 @@ export interface MeasureTableProps {
   readonly unit: Unit;
 }
 
+const { letters, bLessA } = compareChartWords;
+
 /** Both baskets in a few figures, and how much more or less the second has. */
 export function MeasureTable({ measures, unit }: MeasureTableProps) {
   return (
     <div className="compare-measures">
       <table>
-        <caption className="summary-title">Summary</caption>
+        <caption className="summary-title">{summaryWords.title}</caption>
         <thead>
           <tr>
             <td />
             <th scope="col" className="side-a">
-              A
+              {letters.a}
             </th>
             <th scope="col" className="side-b">
-              B
+              {letters.b}
             </th>
-            <th scope="col">B less A</th>
+            <th scope="col">{bLessA}</th>
           </tr>
         </thead>
         <tbody>

@@ -1,0 +1,54 @@
+import type { Strand } from '../../plan/schema.ts';
+
+/** Strands in the plan panel: the weaver of a band, and the stake or the spoke of a base. */
+export const strandWords = {
+  sections: {
+    flat: 'flat',
+    'flat-oval': 'flat oval',
+    'half-round': 'half round',
+    round: 'round',
+  } satisfies Readonly<Record<Strand['section'], string>>,
+  ownSize: 'a size of my own',
+  /** A size as sold, by its name. */
+  roundSize: (name: string, across: string) => `${name}, ${across} mm`,
+  flatSize: (name: string, width: string, thickness: string) =>
+    `${name}, ${width} × ${thickness} mm`,
+  labels: {
+    weaver: {
+      section: 'Weaver section',
+      size: 'Weaver size',
+      across: 'Weaver across',
+      width: 'Weaver width',
+      thickness: 'Weaver thickness',
+    },
+    stake: {
+      section: 'Stake section',
+      size: 'Stake size',
+      across: 'Stake across',
+      width: 'Stake width',
+      thickness: 'Stake thickness',
+    },
+    spoke: {
+      section: 'Spoke section',
+      size: 'Spoke size',
+      across: 'Spoke across',
+      width: 'Spoke width',
+      thickness: 'Spoke thickness',
+    },
+  },
+  /** What can be undone; that of a weaver names its band (`bandWords`). */
+  acts: {
+    stake: {
+      section: 'the stake section',
+      size: 'the stake size',
+      width: 'the stake width',
+      thickness: 'the stake thickness',
+    },
+    spoke: {
+      section: 'the spoke section',
+      size: 'the spoke size',
+      width: 'the spoke width',
+      thickness: 'the spoke thickness',
+    },
+  },
+};
