@@ -1,4 +1,4 @@
-import { useId } from 'react';
+import { memo, useId } from 'react';
 import { findingListWords as words } from '#words/findingList.ts';
 import type { Basket, Finding } from '../model/basket.ts';
 import { withLengths } from '../plan/lengthText.ts';
@@ -15,6 +15,8 @@ export interface FindingListProps {
   readonly onRow: (row: number | null) => void;
   /** The present plan, which a remedy changes; the basket's own, which may be older, where left out. */
   readonly plan?: Plan;
+  /** The plan at the moment a remedy is taken, where it may be newer than `plan`. */
+  readonly present?: () => Plan;
   /** Default: `Findings`. */
   readonly title?: string;
   /** Left out where nothing can be changed: no remedies are offered. */
@@ -26,8 +28,15 @@ const none: readonly Remedy[] = [];
 const order = { stop: 0, warn: 1, note: 2 } as const;
 
 /** What the settled basket says about its plan, the gravest first. */
-export function FindingList(props: FindingListProps) {
-  const { basket, plan = basket.plan, title = words.title, onRow, onChange } = props;
+export const FindingList = memo(function FindingList(props: FindingListProps) {
+  const {
+    basket,
+    plan = basket.plan,
+    present = () => plan,
+    title = words.title,
+    onRow,
+    onChange,
+  } = props;
   const titleId = useId();
   const { unit } = basket.plan.display;
   const findings = basket.findings.toSorted((a, b) => order[a.severity] - order[b.severity]);
@@ -47,14 +56,17 @@ export function FindingList(props: FindingListProps) {
               unit={unit}
               onRow={onRow}
               remedies={onChange ? remedies(plan, finding) : none}
-              onRemedy={(remedy) => onChange?.(remedy.plan, remedy.label.toLowerCase())}
+              onRemedy={({ label }) => {
+                const now = remedies(present(), finding).find((one) => one.label === label);
+                if (now) onChange?.(now.plan, label.toLowerCase());
+              }}
             />
           ))}
         </ul>
       )}
     </section>
   );
-}
+});
 
 interface FindingItemProps {
   readonly finding: Finding;

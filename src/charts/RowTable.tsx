@@ -30,8 +30,10 @@ export function RowTable(props: RowTableProps) {
   const { plan, girths, basket, row, onRow, onChange, onSave } = props;
   const { unit } = plan.display;
   const [isRimFirst, setRimFirst] = useState(true);
-  const settled = useDeferredValue(basket);
-  const rows = useMemo(() => tableRows(plan, girths, settled), [plan, girths, settled]);
+  // in a drag, figures follow when there is time for them
+  const latestRows = useMemo(() => ({ plan, girths, basket }), [plan, girths, basket]);
+  const shown = useDeferredValue(latestRows);
+  const rows = useMemo(() => tableRows(shown.plan, shown.girths, shown.basket), [shown]);
   const ordered = isRimFirst ? rows.toReversed() : rows;
   const { scroller, active, listeners } = useRowPointing(row, onRow, rows.length);
 

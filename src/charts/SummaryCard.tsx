@@ -1,4 +1,5 @@
 import type { ReactNode } from 'react';
+import { memo } from 'react';
 import { summaryWords as words } from '#words/summary.ts';
 import type { TradeWord } from '../form/tradeWords.ts';
 import { WordHelp } from '../form/WordHelp.tsx';
@@ -8,8 +9,12 @@ import { litres, usDryMeasure } from './capacity.ts';
 import { areaText, strandText, weightText } from './large.ts';
 import './charts.css';
 
+interface Props {
+  readonly basket: Pick<Basket, 'plan' | 'summary'>;
+}
+
 /** The settled basket in a few numbers. */
-export function SummaryCard({ basket }: { readonly basket: Pick<Basket, 'plan' | 'summary'> }) {
+export const SummaryCard = memo(function SummaryCard({ basket }: Props) {
   const { summary, plan } = basket;
   const { unit } = plan.display;
   const length = (mm: number) => formatLength(mm, unit);
@@ -61,7 +66,7 @@ export function SummaryCard({ basket }: { readonly basket: Pick<Basket, 'plan' |
       </dl>
     </section>
   );
-}
+});
 
 /** Feet lower than this are none, mm. */
 const least = 0.5;

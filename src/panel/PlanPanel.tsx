@@ -1,4 +1,4 @@
-import { useMemo, useState } from 'react';
+import { memo, useMemo, useState } from 'react';
 import { panelWords as words } from '#words/panel.ts';
 import { baseWords } from '#words/panelBase.ts';
 import { baseCorners, baseSize, isRound } from '../plan/baseSize.ts';
@@ -11,7 +11,7 @@ import { ControlList } from './ControlList.tsx';
 import { cornerControls } from './cornerControls.ts';
 import { handleControls } from './handleControls.ts';
 import { Section } from './Section.tsx';
-import type { ChangePlan } from './usePlanEdits.ts';
+import type { ChangePlan, PlanEdits } from './usePlanEdits.ts';
 import { usePlanEdits } from './usePlanEdits.ts';
 import { displayControls, oddEndControls, setControls } from './wholeControls.ts';
 import './panel.css';
@@ -25,6 +25,24 @@ export interface PlanPanelProps {
 export function PlanPanel({ plan, onChange }: PlanPanelProps) {
   const [hold, setHold] = useState(false);
   const edits = usePlanEdits(plan, onChange, hold);
+  return (
+    <div className="panel">
+      <Sections plan={plan} edits={edits} />
+      <label className="panel-hold">
+        <input type="checkbox" checked={hold} onChange={(event) => setHold(event.target.checked)} />
+        <span>{words.hold}</span>
+      </label>
+    </div>
+  );
+}
+
+interface SectionsProps {
+  readonly plan: Plan;
+  readonly edits: PlanEdits;
+}
+
+/** All but the girth line, which is shown elsewhere: while it is dragged, these stay as they are. */
+const Sections = memo(function Sections({ plan, edits }: SectionsProps) {
   const { base, bands, oddEnd, set, handle, display } = plan;
   const { unit } = display;
   const rows = rowCount({ bands });
@@ -40,7 +58,7 @@ export function PlanPanel({ plan, onChange }: PlanPanelProps) {
     display: useMemo(() => displayControls(display, edits), [display, edits]),
   };
   return (
-    <div className="panel">
+    <>
       <Section
         title={words.base.title}
         gist={words.base.gist(words.base.kinds[base.kind], acrossText(base, unit))}
@@ -68,12 +86,13 @@ export function PlanPanel({ plan, onChange }: PlanPanelProps) {
       <Section title={words.units.title} gist={unit}>
         <ControlList controls={controls.display} />
       </Section>
-      <label className="panel-hold">
-        <input type="checkbox" checked={hold} onChange={(event) => setHold(event.target.checked)} />
-        <span>{words.hold}</span>
-      </label>
-    </div>
+    </>
   );
+}, showTheSame);
+
+function showTheSame(one: SectionsProps, other: SectionsProps): boolean {
+  const parts = ['base', 'bands', 'oddEnd', 'set', 'handle', 'display'] as const;
+  return one.edits === other.edits && parts.every((part) => one.plan[part] === other.plan[part]);
 }
 
 function acrossText(base: Base, unit: Unit): string {

@@ -1,12 +1,13 @@
-import { useMemo, useState } from 'react';
+import { useDeferredValue, useMemo, useState } from 'react';
 import { appWords } from '#words/app.ts';
 import { FindingList } from '../charts/FindingList.tsx';
 import { GirthLine } from '../charts/GirthLine.tsx';
 import { RowTable } from '../charts/RowTable.tsx';
 import { SummaryCard } from '../charts/SummaryCard.tsx';
-import { useStudio } from '../keep/useStudio.ts';
+import { presentStudio, useStudio } from '../keep/useStudio.ts';
 import { girthLine } from '../model/girth/girthLine.ts';
 import { PlanPanel } from '../panel/PlanPanel.tsx';
+import type { Plan } from '../plan/schema.ts';
 import { Room } from './Room.tsx';
 import { StageRoom } from './StageRoom.tsx';
 import { saveRows } from './save.ts';
@@ -25,8 +26,13 @@ type TabName = (typeof tabs)[number]['name'];
 export function Bench() {
   const isNarrow = useMedia('(max-width: 1099px)');
   const [tab, setTab] = useState<TabName>('plan');
-  const { plan, basket, row, pointAt, change } = useStudio((studio) => studio);
+  const plan = useStudio(({ plan }) => plan);
+  const basket = useStudio(({ basket }) => basket);
+  const row = useStudio(({ row }) => row);
+  const { pointAt, change } = presentStudio();
   const girths = useMemo(() => girthLine(plan), [plan]);
+  // in a drag, what is read rather than watched follows when there is time for it
+  const read = useDeferredValue(useMemo(() => ({ plan, basket }), [plan, basket]));
   const room = (name: TabName) => ({
     name,
     isTab: isNarrow,
@@ -61,8 +67,16 @@ export function Bench() {
         />
       </Room>
       <Room {...room('summary')} title={appWords.rooms.summary} takesKeyboard>
-        {basket && <SummaryCard basket={basket} />}
-        {basket && <FindingList basket={basket} plan={plan} onRow={pointAt} onChange={change} />}
+        {read.basket && <SummaryCard basket={read.basket} />}
+        {read.basket && (
+          <FindingList
+            basket={read.basket}
+            plan={read.plan}
+            present={presentPlan}
+            onRow={pointAt}
+            onChange={change}
+          />
+        )}
       </Room>
     </main>
   );
@@ -73,4 +87,8 @@ function showFindings(setTab: (name: TabName) => void): void {
   setTab('summary');
   const show = () => document.querySelector('.findings')?.scrollIntoView({ block: 'nearest' });
   setTimeout(show);
+}
+
+function presentPlan(): Plan {
+  return presentStudio().plan;
 }

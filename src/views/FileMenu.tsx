@@ -1,8 +1,6 @@
 import { useCallback, useRef, useState } from 'react';
 import { appWords } from '#words/app.ts';
-import { useStudio } from '../keep/useStudio.ts';
-import type { Basket } from '../model/basket.ts';
-import type { Plan } from '../plan/schema.ts';
+import { presentStudio, useStudio } from '../keep/useStudio.ts';
 import { FilePick } from './FilePick.tsx';
 import { fetched } from './fetched.tsx';
 import { savePlan, saveRows } from './save.ts';
@@ -11,17 +9,15 @@ import { useShutMenu } from './useShutMenu.ts';
 const link = fetched(async () => (await import('./take/LinkDialog.tsx')).LinkDialog);
 
 interface Props {
-  readonly plan: Plan;
-  /** Null until it has settled. */
-  readonly basket: Basket | null;
   readonly onFiles: (files: readonly File[]) => void;
 }
 
 /** What is done with the plan as a file, behind one button. */
-export function FileMenu({ plan, basket, onFiles }: Props) {
+export function FileMenu({ onFiles }: Props) {
   const [isOpen, setOpen] = useState(false);
   const [isLinked, setLinked] = useState(false);
   const id = useStudio(({ history }) => history.id);
+  const hasSettled = useStudio(({ basket }) => basket !== null);
   const menu = useRef<HTMLDivElement>(null);
   const button = useRef<HTMLButtonElement>(null);
   const shut = useCallback((byKey: boolean) => {
@@ -50,7 +46,7 @@ export function FileMenu({ plan, basket, onFiles }: Props) {
           isMany
           onFiles={(files) => act(() => onFiles(files))()}
         />
-        <button type="button" onClick={act(() => savePlan(plan))}>
+        <button type="button" onClick={act(() => savePlan(presentStudio().plan))}>
           {appWords.file.save}
         </button>
         <button type="button" onClick={act(() => setLinked(true))}>
@@ -59,11 +55,16 @@ export function FileMenu({ plan, basket, onFiles }: Props) {
         <a className="menu-link" href={`#shelf=${id}`}>
           {appWords.file.earlierVersions}
         </a>
-        <button type="button" disabled={!basket} onClick={act(() => basket && saveRows(basket))}>
+        <button type="button" disabled={!hasSettled} onClick={act(saveRowsNow)}>
           {appWords.file.rowChart}
         </button>
       </div>
       {isLinked && <link.View onClose={() => setLinked(false)} />}
     </div>
   );
+}
+
+function saveRowsNow(): void {
+  const { basket } = presentStudio();
+  if (basket) saveRows(basket);
 }

@@ -1,6 +1,6 @@
 import { appWords } from '#words/app.ts';
 import { presentComparison } from '../keep/compareHere.ts';
-import { useStudio } from '../keep/useStudio.ts';
+import { presentStudio, useStudio } from '../keep/useStudio.ts';
 import { units } from '../plan/schema.ts';
 import { FileMenu } from './FileMenu.tsx';
 import { PlanName } from './PlanName.tsx';
@@ -15,19 +15,19 @@ interface Props {
 
 /** The head of the page: what the plan is called, and all that is done with it as a whole. */
 export function Header({ onFiles, onHelp }: Props) {
-  const plan = useStudio(({ plan }) => plan);
-  const basket = useStudio(({ basket }) => basket);
-  const change = useStudio(({ change }) => change);
+  // no more than is shown, so that a drag does not draw the head anew
+  const name = useStudio(({ plan }) => plan.name);
+  const unitNow = useStudio(({ plan }) => plan.display.unit);
   return (
     <header className="head">
       <Wordmark />
-      <PlanName plan={plan} onChange={change} />
+      <PlanName name={name} onChange={rename} />
       <div className="head-tools">
         <UndoButtons />
         <a className="head-link" href="#shelf">
           {appWords.shelf}
         </a>
-        <FileMenu plan={plan} basket={basket} onFiles={onFiles} />
+        <FileMenu onFiles={onFiles} />
         <button type="button" data-tour="compare" onClick={() => presentComparison().open()}>
           {appWords.compare}
         </button>
@@ -37,9 +37,10 @@ export function Header({ onFiles, onHelp }: Props) {
         <label className="head-field units-field">
           <span className="unseen">{appWords.lengthsIn}</span>
           <select
-            value={plan.display.unit}
+            value={unitNow}
             onChange={({ target }) => {
               const unit = units.find((one) => one === target.value) ?? 'in';
+              const { plan, change } = presentStudio();
               change(
                 { ...plan, display: { ...plan.display, unit } },
                 appWords.settingUnit(appWords.units[unit]),
@@ -53,7 +54,7 @@ export function Header({ onFiles, onHelp }: Props) {
             ))}
           </select>
         </label>
-        <PrintButton basket={basket} />
+        <PrintButton />
         <button
           type="button"
           data-tour="help"
@@ -66,4 +67,9 @@ export function Header({ onFiles, onHelp }: Props) {
       </div>
     </header>
   );
+}
+
+function rename(name: string): void {
+  const { plan, change } = presentStudio();
+  change({ ...plan, name }, appWords.namingIt(name));
 }

@@ -1,6 +1,6 @@
 import { useCallback, useMemo, useRef, useState } from 'react';
 import { stageWords } from '#words/stage.ts';
-import { useStudio } from '../keep/useStudio.ts';
+import { presentStudio, useStudio } from '../keep/useStudio.ts';
 import { rowTints } from '../mesh/rowTints.ts';
 import type { Basket } from '../model/basket.ts';
 import { formatLength } from '../plan/units.ts';
@@ -37,9 +37,15 @@ interface Props {
 
 /** The basket on its table; outlines in its place where the browser cannot draw in three dimensions. */
 export function StageRoom({ onFindings }: Props) {
-  const { plan, basket, mesh, row, view, looks, theme, pointAt, look } = useStudio(
-    (studio) => studio,
-  );
+  // not the whole studio: the stage is drawn anew for another basket, not for every edit of the plan
+  const basket = useStudio(({ basket }) => basket);
+  const mesh = useStudio(({ mesh }) => mesh);
+  const row = useStudio(({ row }) => row);
+  const view = useStudio(({ view }) => view);
+  const looks = useStudio(({ looks }) => looks);
+  const theme = useStudio(({ theme }) => theme);
+  const unit = useStudio(({ plan }) => plan.display.unit);
+  const { pointAt, look } = presentStudio();
   const [show, setShow] = useState<StageShow>(plainStage);
   const [isBuilding, setBuilding] = useState(false);
   const [built, setBuilt] = useState<ShownBasket | null>(null);
@@ -111,13 +117,18 @@ export function StageRoom({ onFindings }: Props) {
           </SafetyNet>
         )}
         {show.tint && tints && !isDrawing && (
-          <TintLegend kind={show.tint} tints={tints} unit={plan.display.unit} top={over + 6} />
+          <TintLegend kind={show.tint} tints={tints} unit={unit} top={over + 6} />
         )}
         <Status />
         {basket && <FindingsButton findings={basket.findings} onPress={onFindings} />}
       </div>
       {isBuilding && basket && (
-        <buildUp.View plan={plan} basket={basket} onShown={setBuilt} onClose={closeBuildUp} />
+        <buildUp.View
+          plan={basket.plan}
+          basket={basket}
+          onShown={setBuilt}
+          onClose={closeBuildUp}
+        />
       )}
     </section>
   );

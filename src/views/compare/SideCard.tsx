@@ -1,3 +1,4 @@
+import { appWords } from '#words/app.ts';
 import { compareWords } from '#words/compare.ts';
 import { PlanSign } from '../../charts/compare/PlanSign.tsx';
 import { presentComparison, presentSide, useComparison, useSide } from '../../keep/compareHere.ts';
@@ -29,7 +30,10 @@ export function SideCard({ side, onFindings }: Props) {
     >
       <div className="side-line">
         <PlanSign side={side} />
-        <PlanName plan={plan} onChange={(next, label) => presentSide(side).change(next, label)} />
+        <PlanName
+          name={plan.name}
+          onChange={(name) => presentSide(side).change({ ...plan, name }, appWords.namingIt(name))}
+        />
         <label className="side-edit" title={words.editKey}>
           <input
             type="radio"

@@ -1,21 +1,19 @@
 import { useState } from 'react';
 import { appWords } from '#words/app.ts';
+import { presentStudio, useStudio } from '../../keep/useStudio.ts';
 import type { Basket } from '../../model/basket.ts';
 import { fetched } from '../fetched.tsx';
 
 /** What lays out pages is fetched when someone wants to print. */
 const dialog = fetched(async () => (await import('./PrintDialog.tsx')).PrintDialog);
 
-interface Props {
-  readonly basket: Basket | null;
-}
-
 /** Opens the preview of the sheet and the gauges. */
-export function PrintButton({ basket }: Props) {
+export function PrintButton() {
+  const hasSettled = useStudio(({ basket }) => basket !== null);
   const [shown, show] = useState<Basket | null>(null);
   return (
     <>
-      <button type="button" disabled={!basket} onClick={() => show(basket)}>
+      <button type="button" disabled={!hasSettled} onClick={() => show(presentStudio().basket)}>
         {appWords.print}
       </button>
       {shown && (
