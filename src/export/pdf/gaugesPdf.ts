@@ -1,5 +1,6 @@
 /** `gauges.pdf`: gauges at full size, to print at 100 % and cut out. */
 import { gaugeWords } from '#words/gauges.ts';
+import { printWords } from '#words/print.ts';
 import type { Basket } from '../../model/basket.ts';
 import { gaugePages } from './gauge/gaugePages.ts';
 import { dayText } from './page/day.ts';
@@ -20,7 +21,7 @@ export function gaugesPreview(basket: Basket, ruler: Ruler, { paper, date }: Pri
 export function gaugesPdf(basket: Basket, fonts: Fonts, wish: PrintWish): Promise<Uint8Array> {
   return writePdf(gaugesPreview(basket, rulerOf(fonts), wish), fonts, {
     title: gaugeWords.fileTitle(basket.plan.name),
-    subject: gaugeWords.subject,
+    subject: printWords.kinds.gauges,
     date: wish.date,
   });
 }

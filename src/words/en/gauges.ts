@@ -3,7 +3,6 @@ import type { Base } from '../../plan/schema.ts';
 /** The full-size gauges. Lengths are written out, their unit included. */
 export const gaugeWords = {
   fileTitle: (plan: string) => `${plan}: gauges`,
-  subject: 'Full-size gauges',
   foot: (plan: string, day: string) => `${plan} · full-size gauges · ${day}`,
   /** Bars to measure. */
   bar: { metric: '100 mm', inches: '4 in' },

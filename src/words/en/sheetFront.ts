@@ -1,6 +1,5 @@
 /** The first page of the sheet to weave from. Lengths are written out, their unit included. */
 export const sheetFrontWords = {
-  subject: 'Sheet to weave from',
   underTitle: (day: string) => `Sheet to weave from · ${day}`,
   outlines: 'Outlines',
   cannotBeWoven: (finding: string) => `Cannot be woven as planned: ${finding}`,

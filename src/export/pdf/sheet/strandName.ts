@@ -1,3 +1,4 @@
+import { colourWords } from '#words/colours.ts';
 import { strandNameWords as w } from '#words/strandNames.ts';
 import type { Stock } from '../../../model/quantity/part.ts';
 import type { Unit } from '../../../plan/schema.ts';
@@ -14,11 +15,13 @@ export function strandName({ section, width, thickness, colour }: Stock, unit: U
   const sold = section === 'round' || section === 'cane' ? 'mm' : unit;
   const [wide, name] = [strandWidth(width, sold), w.section[section]];
   const isDyed = colour !== 'natural';
+  // a plan may have a name of its own for a colour
+  const dye = (Object.hasOwn(colourWords, colour) ? colourWords[colour] : undefined) ?? colour;
   if (section === 'flat' && thickness >= thick) {
     const heavy = millimetres(thickness);
-    return isDyed ? w.thickDyed(wide, name, heavy, colour) : w.thick(wide, name, heavy);
+    return isDyed ? w.thickDyed(wide, name, heavy, dye) : w.thick(wide, name, heavy);
   }
-  return isDyed ? w.dyed(wide, name, colour) : w.plain(wide, name);
+  return isDyed ? w.dyed(wide, name, dye) : w.plain(wide, name);
 }
 
 /** Width of a strand, as it is sold. */
