@@ -1,5 +1,6 @@
 /** The whole shelf as one zip archive: a folder for each plan, with its versions and its bench. */
 import { strFromU8, strToU8, unzipSync, zipSync } from 'fflate';
+import { archiveWords } from '#words/archive.ts';
 import { limits } from '../plan/limits.ts';
 import type { Problem } from '../plan/problems.ts';
 import { longestText, readPlan, writePlan } from '../plan/read.ts';
@@ -117,13 +118,13 @@ function unpacked(
   const isTaken = ({ name, originalSize }: { name: string; originalSize: number }) => {
     if (name.endsWith('/')) return false;
     seen += 1;
-    const found = `${originalSize} bytes`;
-    const allowed = `at most ${4 * longestText} bytes`;
+    const found = archiveWords.bytes(originalSize);
+    const allowed = archiveWords.atMostBytes(4 * longestText);
     const isSmall = originalSize <= 4 * longestText;
     if (!isSmall) problems.push({ file: `${archive}: ${name}`, path: '', found, allowed });
     if (seen === mostFiles + 1) {
-      const most = `at most ${mostFiles} files; the rest is left out`;
-      problems.push({ file: archive, path: '', found: 'more files', allowed: most });
+      const most = archiveWords.atMostFiles(mostFiles);
+      problems.push({ file: archive, path: '', found: archiveWords.moreFiles, allowed: most });
     }
     return isSmall && seen <= mostFiles;
   };
@@ -131,8 +132,8 @@ function unpacked(
     // not in a worker: fflate makes its own out of text, which the page's policy forbids
     return new Map(Object.entries(unzipSync(bytes, { filter: isTaken })));
   } catch {
-    const found = 'a file that cannot be unpacked';
-    problems.push({ file: archive, path: '', found, allowed: 'a shelf saved by Girthline (zip)' });
+    const { notUnpacked: found, archive: allowed } = archiveWords;
+    problems.push({ file: archive, path: '', found, allowed });
     return new Map();
   }
 }

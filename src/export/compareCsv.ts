@@ -1,4 +1,5 @@
 /** A comparison of two baskets as one table for a spreadsheet: the summary, then place by place. */
+import { compareCsvWords as w } from '#words/compareCsv.ts';
 import type { Basket } from '../model/basket.ts';
 import type { Differences, PlaceDifference } from '../model/compare/differences.ts';
 import type { Measure } from '../model/compare/measures.ts';
@@ -25,13 +26,13 @@ export function compareCsv({ a, b, differences, measures }: ComparedBaskets): st
   const { unit } = a.plan.display;
   return csv([
     [
-      'part',
-      'figure',
-      'unit',
-      `A: ${a.plan.name}`,
-      `B: ${b.plan.name}`,
-      'difference (B less A)',
-      'difference per stake gap',
+      w.part,
+      w.figure,
+      w.unit,
+      w.a(a.plan.name),
+      w.b(b.plan.name),
+      w.difference,
+      w.differencePerGap,
     ],
     ...measures.map((measure) => measureLine(measure, unit)),
     ...differences.places.map((place) => placeLine(place, unit)),
@@ -42,7 +43,7 @@ export function compareCsv({ a, b, differences, measures }: ComparedBaskets): st
 function measureLine({ name, kind, a, b, difference }: Measure, unit: Unit) {
   const { name: unitName, size } = measureUnit(kind, unit);
   const numbers = [a, b, difference].map((value) => number(value / size));
-  return ['summary', name, unitName, ...numbers, ''];
+  return [w.summary, name, unitName, ...numbers, ''];
 }
 
 function placeLine({ place, height, a, b, difference, perGap }: PlaceDifference, unit: Unit) {
@@ -50,15 +51,15 @@ function placeLine({ place, height, a, b, difference, perGap }: PlaceDifference,
   const isByHeight = Number.isFinite(height);
   const numbers = [a, b, difference, perGap].map((value) => number(value / size));
   const [part, figure] = isByHeight
-    ? ['tape girth at height', number(height / size)]
-    : ['tape girth of row', place];
+    ? [w.girthAtHeight, number(height / size)]
+    : [w.girthOfRow, place];
   return [part, figure, unit, ...numbers];
 }
 
 function totalLine({ total }: Differences, unit: Unit) {
   const { size } = measureUnit('length', unit);
   const numbers = [total.a, total.b, total.difference].map((value) => number(value / size));
-  return ['tape girths together', total.places, unit, ...numbers, ''];
+  return [w.girthsTogether, total.places, unit, ...numbers, ''];
 }
 
 function number(value: number): number | string {

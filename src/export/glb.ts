@@ -1,5 +1,6 @@
 /** The basket as binary glTF: metres, y up, every strand a mesh of its own with its name. */
 import { Document, WebIO } from '@gltf-transform/core';
+import { shapeFileWords } from '#words/shapeFiles.ts';
 import { basketStrands } from '../mesh/basketStrands.ts';
 import type { StrandMesh } from '../mesh/strandMesh.ts';
 import { sweepStrands } from '../mesh/sweepStrands.ts';
@@ -11,7 +12,7 @@ const metres = 0.001;
 /** A GLB file of all strands. */
 export async function glb(basket: Basket): Promise<Uint8Array<ArrayBuffer>> {
   const document = new Document();
-  document.getRoot().getAsset().generator = 'Girthline, with glTF-Transform';
+  document.getRoot().getAsset().generator = shapeFileWords.glbMaker;
   const buffer = document.createBuffer();
   const scene = document.createScene(basket.plan.name);
   document.getRoot().setDefaultScene(scene);

@@ -1,4 +1,5 @@
 /** Side and end of the basket as a vector drawing in true size, with dimensions. */
+import { outlineDrawingWords as w } from '#words/outlineDrawing.ts';
 import type { Outline } from '../mesh/outline.ts';
 import { outline } from '../mesh/outline.ts';
 import type { Basket } from '../model/basket.ts';
@@ -48,8 +49,8 @@ function figure({ plan, summary }: Basket, drawn: Outline, letter: number): stri
   const base = isSide ? summary.baseLength : summary.baseWidth;
   const { left, right, top } = drawn;
   const notes = [
-    `${isSide ? 'Side' : 'End'} · base ${text(base)} ${isSide ? 'long' : 'wide'}`,
-    ...(summary.centreClearance >= 1 ? [`middle ${text(summary.centreClearance)} clear`] : []),
+    w.under[drawn.view](text(base)),
+    ...(summary.centreClearance >= 1 ? [w.middleClear(text(summary.centreClearance))] : []),
   ];
   return [
     pathSvg('body', drawn.silhouette, true),
@@ -61,13 +62,13 @@ function figure({ plan, summary }: Basket, drawn: Outline, letter: number): stri
     dimensionSvg(
       [middle - across / 2, top + 1.6 * letter],
       [middle + across / 2, top + 1.6 * letter],
-      `rim ${text(across)}`,
+      w.rim(text(across)),
       letter,
     ),
     dimensionSvg(
       [left, -2.6 * letter],
       [right, -2.6 * letter],
-      `widest ${text(drawn.width)}`,
+      w.widest(text(drawn.width)),
       letter,
     ),
     textSvg([(left + right) / 2, -5.6 * letter], notes.join(' · '), letter),

@@ -1,5 +1,6 @@
 /** A plan as the part of an address after #, which a browser sends to nobody, and back. */
 import { deflateSync, Inflate, strFromU8, strToU8 } from 'fflate';
+import { planLinkWords } from '#words/planLink.ts';
 import type { PlanReading } from '../plan/read.ts';
 import { longestText, readPlan } from '../plan/read.ts';
 import type { Plan } from '../plan/schema.ts';
@@ -17,23 +18,23 @@ export function planFragment(plan: Plan): string {
 
 /** The plan of the part after #, or why there is none: checked like a file. */
 export function readFragment(fragment: string): PlanReading {
-  const file = 'this link';
+  const file = planLinkWords.link;
   const [number, check, data] = fragment.slice(linkMark.length).split('.');
-  const allowed = 'a whole link as Girthline makes it';
+  const allowed = planLinkWords.wholeLink;
   const refuse = (found: string): PlanReading => ({
     ok: false,
     problems: [{ file, path: '', found, allowed }],
   });
   if (number !== packing && /^\d+$/.test(number ?? '')) {
-    return refuse('a link of a newer Girthline');
+    return refuse(planLinkWords.newer);
   }
   if (number !== packing || !data || checkOf(data) !== check) {
-    return refuse('a link that is cut short or was changed');
+    return refuse(planLinkWords.cutShort);
   }
   try {
     return readPlan(unpacked(fromBase64url(data)), file);
   } catch {
-    return refuse('a link that cannot be unpacked');
+    return refuse(planLinkWords.notUnpacked);
   }
 }
 

@@ -6,9 +6,9 @@
  * a grid of its own and mends what it thinks are gaps, so the solid that leaves is not the one that
  * was checked; and three, which has one, is the stage's alone. The format is these fifty bytes.
  */
+import { shapeFileWords } from '#words/shapeFiles.ts';
 import type { Solid } from '../mesh/solid/wallSolid.ts';
 
-const heading = 'Girthline: base and wall of a basket, millimetres, z up';
 const headingBytes = 80;
 const triangleBytes = 50;
 
@@ -16,7 +16,7 @@ const triangleBytes = 50;
 export function stl({ points, triangles }: Solid): Uint8Array<ArrayBuffer> {
   const count = triangles.length / 3;
   const bytes = new Uint8Array(headingBytes + 4 + triangleBytes * count);
-  new TextEncoder().encodeInto(heading, bytes);
+  new TextEncoder().encodeInto(shapeFileWords.stlHeading, bytes);
   const view = new DataView(bytes.buffer);
   view.setUint32(headingBytes, count, true);
   for (let triangle = 0; triangle < count; triangle += 1) {

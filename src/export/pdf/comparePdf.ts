@@ -1,4 +1,5 @@
 /** `compare.pdf`: two baskets side by side on one page. */
+import { comparePageWords } from '#words/comparePage.ts';
 import type { ComparedBaskets } from '../compareCsv.ts';
 import { comparePage } from './compare/comparePage.ts';
 import { dayText } from './page/day.ts';
@@ -24,8 +25,8 @@ export function comparePdf(
   const size = paper ?? paperFor(compared.a.plan.display.unit);
   const page = comparePage(compared, rulerOf(fonts), size, dayText(date));
   return writePdf([page], fonts, {
-    title: `${compared.a.plan.name} and ${compared.b.plan.name}`,
-    subject: 'Two plans compared',
+    title: comparePageWords.fileTitle(compared.a.plan.name, compared.b.plan.name),
+    subject: comparePageWords.title,
     date,
   });
 }

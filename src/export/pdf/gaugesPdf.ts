@@ -1,4 +1,6 @@
 /** `gauges.pdf`: gauges at full size, to print at 100 % and cut out. */
+import { gaugeWords } from '#words/gauges.ts';
+import { printWords } from '#words/print.ts';
 import type { Basket } from '../../model/basket.ts';
 import { gaugePages } from './gauge/gaugePages.ts';
 import { dayText } from './page/day.ts';
@@ -18,8 +20,8 @@ export function gaugesPreview(basket: Basket, ruler: Ruler, { paper, date }: Pri
 /** Bytes of `gauges.pdf`. The same basket, fonts and date give the same bytes. */
 export function gaugesPdf(basket: Basket, fonts: Fonts, wish: PrintWish): Promise<Uint8Array> {
   return writePdf(gaugesPreview(basket, rulerOf(fonts), wish), fonts, {
-    title: `${basket.plan.name}: gauges`,
-    subject: 'Full-size gauges',
+    title: gaugeWords.fileTitle(basket.plan.name),
+    subject: printWords.kinds.gauges,
     date: wish.date,
   });
 }

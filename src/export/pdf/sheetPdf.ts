@@ -1,4 +1,5 @@
 /** `sheet.pdf`: the sheet to weave from, and what to cut and buy. */
+import { printWords } from '#words/print.ts';
 import type { Basket } from '../../model/basket.ts';
 import { dayText } from './page/day.ts';
 import type { Page } from './page/mark.ts';
@@ -32,7 +33,7 @@ export function sheetPreview(basket: Basket, ruler: Ruler, wish: PrintWish): Pag
 export function sheetPdf(basket: Basket, fonts: Fonts, wish: PrintWish): Promise<Uint8Array> {
   return writePdf(sheetPreview(basket, rulerOf(fonts), wish), fonts, {
     title: basket.plan.name,
-    subject: 'Sheet to weave from',
+    subject: printWords.kinds.sheet,
     date: wish.date,
   });
 }

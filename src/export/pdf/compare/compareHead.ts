@@ -1,4 +1,5 @@
 /** What stands over two compared baskets: their names, each with its letter and its line. */
+import { comparePageWords } from '#words/comparePage.ts';
 import type { ComparedBaskets } from '../../compareCsv.ts';
 import type { Mark } from '../page/mark.ts';
 import { inks, line } from '../page/mark.ts';
@@ -17,7 +18,7 @@ export function compareHead(
 ): Mark[] {
   const y = top + 5;
   const named = (side: 'a' | 'b', name: string, at: number) => [
-    words(ruler, side.toUpperCase(), left, at, {
+    words(ruler, comparePageWords.plan[side], left, at, {
       size: 11,
       bold: true,
       ink: sideInk[side].stroke ?? inks.ink,
@@ -26,7 +27,7 @@ export function compareHead(
     words(ruler, wrapped(ruler, name, right - left - 22, 11)[0] ?? '', left + 22, at, { size: 11 }),
   ];
   return [
-    words(ruler, 'Two plans compared', left, y, { size: 17, bold: true, ink: inks.accent }),
+    words(ruler, comparePageWords.title, left, y, { size: 17, bold: true, ink: inks.accent }),
     words(ruler, day, right, y, { ink: inks.soft, align: 'right' }),
     ...named('a', a.plan.name, y + 8),
     ...named('b', b.plan.name, y + 14),

@@ -1,4 +1,7 @@
 /** Two baskets on one page: outlines, girth lines, summary, and the differences place by place. */
+import { comparePageWords as w } from '#words/comparePage.ts';
+import { pdfPageWords } from '#words/pdfPage.ts';
+import type { PlaceDifference } from '../../../model/compare/differences.ts';
 import { differenceText, measureText } from '../../../plan/measureText.ts';
 import { formatChange, formatLength } from '../../../plan/units.ts';
 import type { ComparedBaskets } from '../../compareCsv.ts';
@@ -39,10 +42,10 @@ export function comparePage(
     ruler,
     [middle + 5, y, right - middle - 5],
     [
-      { title: 'Summary', share: 5, align: 'left' },
-      { title: 'A', share: 3.2 },
-      { title: 'B', share: 3.2 },
-      { title: 'B less A', share: 3.2, bold: true },
+      { title: w.summary, share: 5, align: 'left' },
+      { title: w.plan.a, share: 3.2 },
+      { title: w.plan.b, share: 3.2 },
+      { title: w.difference, share: 3.2, bold: true },
     ],
     measures.map(({ name, kind, a: one, b: other, difference }) => [
       name,
@@ -62,8 +65,8 @@ export function comparePage(
     ...footLine(
       ruler,
       { width, height },
-      `A ${a.plan.name} · B ${b.plan.name} · ${day}`,
-      'Page 1 of 1',
+      w.foot(a.plan.name, b.plan.name, day),
+      pdfPageWords.page(1, 1),
     ),
   );
   return { width, height, marks };
@@ -88,23 +91,30 @@ function placeBlocks(
   );
   const perBlock = Math.ceil(shown.length / blocks);
   const columns: readonly GridColumn[] = [
-    { title: by === 'row' ? 'Row' : 'Height', share: by === 'row' ? 1.7 : 2.4 },
-    { title: 'A', share: 3 },
-    { title: 'B', share: 3 },
-    { title: 'B less A', share: 3.6, bold: true },
-    { title: 'per gap', share: 2.7 },
+    { title: w.place[by], share: by === 'row' ? 1.7 : 2.4 },
+    { title: w.plan.a, share: 3 },
+    { title: w.plan.b, share: 3 },
+    { title: w.difference, share: 3.6, bold: true },
+    { title: w.perGap, share: 2.7 },
   ];
   const block = (width - (blocks - 1) * gap) / blocks;
+  const change = ({ difference }: { readonly difference: number }) =>
+    formatChange(difference, unit);
+  const placeName = ({ place, height: level }: PlaceDifference) =>
+    by === 'row' ? `${place}` : formatLength(level, unit);
+  const together =
+    every > 1
+      ? w.togetherOneIn[by](total.places, change(total), every)
+      : w.together[by](total.places, change(total));
   const marks: Mark[] = [
-    words(ruler, `Tape girth by ${by}, ${unit}`, left, top + 3, {
+    words(ruler, w.heading[by](unit), left, top + 3, {
       size: 10,
       bold: true,
       ink: inks.accent,
     }),
     words(
       ruler,
-      `${most ? `Most apart: ${formatChange(most.difference, unit)} at ${by === 'row' ? `row ${most.place}` : formatLength(most.height, unit)}. ` : ''}` +
-        `${total.places} ${by}s together: ${formatChange(total.difference, unit)}${every > 1 ? `. One in ${every} is printed` : ''}`,
+      most ? `${w.mostApart[by](change(most), placeName(most))} ${together}` : together,
       left + width,
       top + 3,
       { size: 8, ink: inks.soft, align: 'right' },

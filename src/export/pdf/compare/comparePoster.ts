@@ -1,4 +1,5 @@
 /** Two baskets on one picture for a screen: a place for their likenesses, girth lines and summary. */
+import { comparePageWords as w } from '#words/comparePage.ts';
 import { differenceText, measureText } from '../../../plan/measureText.ts';
 import type { ComparedBaskets } from '../../compareCsv.ts';
 import type { Mark } from '../page/mark.ts';
@@ -42,10 +43,10 @@ export function comparePoster(
     ruler,
     [edge + left + 8, lower, inner - left - 8],
     [
-      { title: 'Summary', share: 5, align: 'left' },
-      { title: 'A', share: 3 },
-      { title: 'B', share: 3 },
-      { title: 'B less A', share: 3, bold: true },
+      { title: w.summary, share: 5, align: 'left' },
+      { title: w.plan.a, share: 3 },
+      { title: w.plan.b, share: 3 },
+      { title: w.difference, share: 3, bold: true },
     ],
     measures.map(({ name, kind, a: one, b: other, difference }) => [
       name,

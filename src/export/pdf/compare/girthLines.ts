@@ -1,4 +1,5 @@
 /** Tape girth of two baskets, rows or heights going up, with the place where they differ most. */
+import { comparePageWords } from '#words/comparePage.ts';
 import type { Differences, PlaceDifference } from '../../../model/compare/differences.ts';
 import type { Unit } from '../../../plan/schema.ts';
 import { formatChange, formatLength, unitLength } from '../../../plan/units.ts';
@@ -62,7 +63,7 @@ export function girthLines(
     }),
     line(along('a', places), { ...sideInk.a, width: 0.6 }),
     line(along('b', places), { ...sideInk.b, width: 0.6 }),
-    words(ruler, `tape girth, by ${by}`, (plot.left + plot.right) / 2, plot.bottom + 7.6, {
+    words(ruler, comparePageWords.axis[by], (plot.left + plot.right) / 2, plot.bottom + 7.6, {
       ...small,
       align: 'middle',
     }),

@@ -1,4 +1,5 @@
 /** Side and end outlines of two baskets, one over the other, all at one scale. */
+import { comparePageWords } from '#words/comparePage.ts';
 import type { Outline, OutlineView } from '../../../mesh/outline.ts';
 import { outline } from '../../../mesh/outline.ts';
 import type { Basket } from '../../../model/basket.ts';
@@ -57,7 +58,7 @@ interface BothOutlines {
 function both(a: Basket, b: Basket, view: OutlineView): BothOutlines {
   const [one, other] = [outline(a, view), outline(b, view)];
   return {
-    title: view === 'side' ? 'Side' : 'End',
+    title: comparePageWords.view[view],
     a: one,
     b: other,
     left: Math.min(one.left, other.left),

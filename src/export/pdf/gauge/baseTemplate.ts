@@ -1,4 +1,5 @@
 /** The base at full size with the place of every stake, to true it by. */
+import { gaugeWords } from '#words/gauges.ts';
 import type { Basket } from '../../../model/basket.ts';
 import type { Plan } from '../../../plan/schema.ts';
 import { formatLength } from '../../../plan/units.ts';
@@ -54,13 +55,17 @@ export function baseTemplate({ net, plan, summary }: Basket, ruler: Ruler): Draw
     box([-left - 45, -top - 12, 90, 5], { stroke: null, fill: inks.white }),
     words(
       ruler,
-      `${text(summary.baseLength)} × ${text(summary.baseWidth)}, girth ${text(summary.baseGirth)}`,
+      gaugeWords.base.size(
+        text(summary.baseLength),
+        text(summary.baseWidth),
+        text(summary.baseGirth),
+      ),
       -left,
       -top - 8,
       { size: 8, bold: true, align: 'middle' },
     ),
   ];
-  return { title: 'Base template', width, height, marks };
+  return { title: gaugeWords.base.title, width, height, marks };
 }
 
 type Point = readonly [number, number];

@@ -1,4 +1,5 @@
 /** Bars of known length: if they do not measure right, the page was not printed at full size. */
+import { gaugeWords } from '#words/gauges.ts';
 import type { Mark } from '../page/mark.ts';
 import { line } from '../page/mark.ts';
 import type { PaperSize } from '../page/paper.ts';
@@ -21,9 +22,9 @@ export function checkBars(ruler: Ruler, paper: PaperSize): Mark[] {
     words(ruler, text, x + length + 3, y + 1, { size: 8 }),
   ];
   return [
-    ...bar(11, 100, '100 mm'),
-    ...bar(17, 101.6, '4 in'),
-    words(ruler, 'Print at 100 %, and measure both bars.', paper.width - 15, 14, {
+    ...bar(11, 100, gaugeWords.bar.metric),
+    ...bar(17, 101.6, gaugeWords.bar.inches),
+    words(ruler, gaugeWords.printFull, paper.width - 15, 14, {
       size: 8,
       align: 'right',
     }),

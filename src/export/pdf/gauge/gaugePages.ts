@@ -1,5 +1,8 @@
 /** Full-size gauges, as pages. */
+import { gaugeWords as w } from '#words/gauges.ts';
+import { pdfPageWords } from '#words/pdfPage.ts';
 import type { Basket } from '../../../model/basket.ts';
+import { formatLength } from '../../../plan/units.ts';
 import { footLine, margin } from '../page/flow.ts';
 import type { Mark, Page } from '../page/mark.ts';
 import { inks } from '../page/mark.ts';
@@ -25,10 +28,10 @@ export function gaugePages(basket: Basket, ruler: Ruler, paper: Paper, day: stri
   const tiled = (drawing: Parameters<typeof tiles>[0], note: string): Leaf[] =>
     tiles(drawing, ruler, size).map(({ title, marks }) => ({ title, note, marks }));
   const leaves: Leaf[] = [
-    ...tiled(halfGauge(basket, ruler, 'side'), halfNote),
-    ...tiled(halfGauge(basket, ruler, 'end'), halfNote),
+    ...tiled(halfGauge(basket, ruler, 'side'), w.half.note),
+    ...tiled(halfGauge(basket, ruler, 'end'), w.half.note),
     ...stripLeaves(basket, ruler, size),
-    ...tiled(baseTemplate(basket, ruler), baseNotes[basket.plan.base.kind]),
+    ...tiled(baseTemplate(basket, ruler), w.base.note[basket.plan.base.kind]),
   ];
   return leaves.map(({ title, note, marks }, at) => ({
     ...size,
@@ -44,21 +47,12 @@ export function gaugePages(basket: Basket, ruler: Ruler, paper: Paper, day: stri
       ...footLine(
         ruler,
         size,
-        `${basket.plan.name} · full-size gauges · ${day}`,
-        `Page ${at + 1} of ${leaves.length}`,
+        w.foot(basket.plan.name, day),
+        pdfPageWords.page(at + 1, leaves.length),
       ),
     ],
   }));
 }
-
-const baseNotes: Readonly<Record<Basket['plan']['base']['kind'], string>> = {
-  mat: 'Lay the damp base on it: edges, gaps and both diagonals.',
-  oval: 'Lay the damp base on it: edge and gaps.',
-  wheel: 'Lay the base on it as it grows: the edge, and every spoke in its place.',
-  board: 'Lay the board on it: a stake at every pair of lines.',
-};
-
-const halfNote = 'Cut the card out along the black line. Join pieces by their crosses.';
 
 /** Pieces of the tape strip below one another. */
 function stripLeaves(
@@ -74,8 +68,8 @@ function stripLeaves(
   return Array.from({ length: count }, (_, leaf): Leaf => {
     const own = pieces.slice(leaf * onPage, (leaf + 1) * onPage);
     return {
-      title: count > 1 ? `Tape strip, ${leaf + 1} of ${count}` : 'Tape strip',
-      note: `Cut out, glue end to end on the ${glue} mm tabs, wrap round: 0 meets the row’s mark.`,
+      title: count > 1 ? w.strip.titleOf(leaf + 1, count) : w.strip.title,
+      note: w.strip.note(formatLength(glue, 'mm')),
       marks: own.flatMap(({ marks }, at) => moved(marks, margin.side, top + at * step)),
     };
   });

@@ -1,4 +1,5 @@
 /** Half an outline at full size, as a card to hold against the basket. */
+import { gaugeWords } from '#words/gauges.ts';
 import type { OutlineView } from '../../../mesh/outline.ts';
 import { outline } from '../../../mesh/outline.ts';
 import type { Basket } from '../../../model/basket.ts';
@@ -36,7 +37,7 @@ export function halfGauge(basket: Basket, ruler: Ruler, view: OutlineView): Draw
   }));
   const [first, last] = [tips[0], tips.at(-1)];
   if (!first || !last) throw new RangeError('rows are none, allowed 1 and more');
-  const [name, where] = view === 'side' ? ['Side', 'end'] : ['End', 'side'];
+  const w = gaugeWords.half;
   const soft = { size: 8, ink: inks.soft };
   const marks: Mark[] = [
     line([0, table, first.x, table], { stroke: inks.soft, width: 0.25 }),
@@ -49,15 +50,14 @@ export function halfGauge(basket: Basket, ruler: Ruler, view: OutlineView): Draw
       ],
       { closed: true, ...cutLine },
     ),
-    words(
-      ruler,
-      `${name} gauge: hold it against the middle of the ${where}`,
-      width - 3,
-      table - seen.top / 2,
-      { size: 8, bold: true, turn: 90, align: 'middle' },
-    ),
-    words(ruler, 'table', 3, table - 2, soft),
-    words(ruler, 'middle of the basket', 4, table - seen.top / 2, {
+    words(ruler, w.hold[view], width - 3, table - seen.top / 2, {
+      size: 8,
+      bold: true,
+      turn: 90,
+      align: 'middle',
+    }),
+    words(ruler, w.table, 3, table - 2, soft),
+    words(ruler, w.middle, 4, table - seen.top / 2, {
       ...soft,
       turn: 90,
       align: 'middle',
@@ -72,5 +72,5 @@ export function halfGauge(basket: Basket, ruler: Ruler, view: OutlineView): Draw
       lastText = y;
     }
   }
-  return { title: `${name} gauge`, width, height, marks };
+  return { title: w.title[view], width, height, marks };
 }

@@ -1,4 +1,5 @@
 /** A strip to cut out and wrap round: a mark at every row's girth. */
+import { gaugeWords } from '#words/gauges.ts';
 import type { Basket } from '../../../model/basket.ts';
 import type { Unit } from '../../../plan/schema.ts';
 import { unitLength } from '../../../plan/units.ts';
@@ -46,13 +47,13 @@ export function tapeStrip({ plan, rows }: Basket, ruler: Ruler, width: number): 
     if (at === 0) {
       marks.push(
         line([0, 0, 0, stripHeight], zeroLine),
-        words(ruler, '0: the row’s mark meets this end', 2, 8, { size: 7 }),
+        words(ruler, gaugeWords.strip.zero, 2, 8, { size: 7 }),
       );
     }
     if (!isLast) {
       marks.push(
         box([length, 0, glue, stripHeight], { stroke: inks.line, fill: inks.band }),
-        words(ruler, `glue ${at + 2} here`, length + glue / 2 + 1, stripHeight / 2, {
+        words(ruler, gaugeWords.strip.glueHere(at + 2), length + glue / 2 + 1, stripHeight / 2, {
           size: 7,
           ink: inks.soft,
           turn: 90,

@@ -1,5 +1,6 @@
 /** A full-size drawing cut into pages, with marks to join them by. */
 
+import { gaugeWords } from '#words/gauges.ts';
 import { margin } from '../page/flow.ts';
 import type { Mark } from '../page/mark.ts';
 import { inks, line } from '../page/mark.ts';
@@ -46,7 +47,7 @@ export function tiles(upright: Drawing, ruler: Ruler, paper: PaperSize): Tile[] 
   for (let row = 0; row < down; row += 1) {
     for (let column = 0; column < across; column += 1) {
       const origin = [left - column * (width - overlap), top - row * (height - overlap)] as const;
-      const name = across * down > 1 ? `, piece ${letter(column)}${row + 1}` : '';
+      const piece = `${letter(column)}${row + 1}`;
       const frame = [left, top, width, height] as const;
       const used = [
         Math.min(width, drawing.width + origin[0] - left),
@@ -59,7 +60,8 @@ export function tiles(upright: Drawing, ruler: Ruler, paper: PaperSize): Tile[] 
         north: row > 0,
       };
       list.push({
-        title: `${drawing.title}${name}${across * down > 1 ? ` of ${across} × ${down}` : ''}`,
+        title:
+          across * down > 1 ? gaugeWords.piece(drawing.title, piece, across, down) : drawing.title,
         origin,
         marks: [
           ...clipped(drawing.marks, origin, frame),

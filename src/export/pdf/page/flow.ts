@@ -1,4 +1,5 @@
 /** Filling pages from top to bottom. */
+import { pdfPageWords } from '#words/pdfPage.ts';
 import type { Mark, Page } from './mark.ts';
 import { inks, line } from './mark.ts';
 import type { PaperSize } from './paper.ts';
@@ -93,7 +94,7 @@ export class Flow {
       height,
       marks: [
         ...marks,
-        ...footLine(this.ruler, this.paper, title, `Page ${at + 1} of ${all.length}`),
+        ...footLine(this.ruler, this.paper, title, pdfPageWords.page(at + 1, all.length)),
       ],
     }));
   }

@@ -1,3 +1,4 @@
+import { pdfPageWords } from '#words/pdfPage.ts';
 import type { Unit } from '../../../plan/schema.ts';
 
 export const papers = ['a4', 'letter'] as const;
@@ -14,7 +15,7 @@ export const paperSize: Readonly<Record<Paper, PaperSize>> = {
   letter: { width: 215.9, height: 279.4 },
 };
 
-export const paperTitle: Readonly<Record<Paper, string>> = { a4: 'A4', letter: 'US Letter' };
+export const paperTitle: Readonly<Record<Paper, string>> = pdfPageWords.papers;
 
 /** The paper that goes with a plan's unit: Letter for inches, else A4. */
 export function paperFor(unit: Unit): Paper {

@@ -1,6 +1,7 @@
 /** Pages as the bytes of a PDF: real text in embedded, subset fonts; lines as vectors. */
 import fontkit from '@pdf-lib/fontkit';
 import { PDFDocument } from 'pdf-lib';
+import { pdfPageWords } from '#words/pdfPage.ts';
 import type { Typeface } from './content.ts';
 import { contentOf } from './content.ts';
 import type { Page } from './mark.ts';
@@ -33,9 +34,9 @@ export async function writePdf(
   const bold = await embed(fonts.bold, 'GIRTHM+DejaVuSansCondensed-Bold');
   file.setTitle(title, { showInWindowTitleBar: true });
   file.setSubject(subject);
-  file.setCreator('Girthline');
-  file.setProducer('Girthline');
-  file.setLanguage('en');
+  file.setCreator(pdfPageWords.maker);
+  file.setProducer(pdfPageWords.maker);
+  file.setLanguage(pdfPageWords.language);
   file.setCreationDate(date);
   file.setModificationDate(date);
   for (const { width, height, marks } of pages) {

@@ -1,4 +1,5 @@
 /** What to cut, what to weave with and what to buy, as tables. */
+import { sheetCutWords } from '#words/sheetCut.ts';
 import type { Basket } from '../../../model/basket.ts';
 import type { Part } from '../../../model/quantity/part.ts';
 import type { Quantities } from '../../../model/quantity/quantities.ts';
@@ -15,15 +16,16 @@ import { strandName } from './strandName.ts';
 /** Pieces to cut before weaving, and those that wait for the rim. */
 export function cutTable(flow: Flow, { plan }: Basket, needs: Quantities): void {
   const { unit } = plan.display;
+  const w = sheetCutWords.cut;
   const parts: readonly Part[] = [...needs.stakes, ...needs.rim, ...needs.handle];
   table(
     flow,
     [
-      { title: 'Done', share: 11, align: 'middle', blank: 'tick' },
-      { title: 'Piece', share: 54 },
-      { title: 'How many', share: 20, align: 'middle' },
-      { title: 'Cut length', share: 26, bold: true },
-      { title: 'From', share: 46 },
+      { title: w.done, share: 11, align: 'middle', blank: 'tick' },
+      { title: w.piece, share: 54 },
+      { title: w.count, share: 20, align: 'middle' },
+      { title: w.length, share: 26, bold: true },
+      { title: w.from, share: 46 },
     ],
     parts.map(({ part, count, length, stock }) => [
       '',
@@ -34,15 +36,16 @@ export function cutTable(flow: Flow, { plan }: Basket, needs: Quantities): void 
     ]),
     { rowHeight: 5.6 },
   );
+  const text = (mm: number) => formatLength(mm, unit);
+  const note = w.note(
+    text(needs.step),
+    text(plan.allowances.tuck),
+    text(needs.rimLap),
+    text(needs.rimThinned),
+    needs.lashes,
+  );
   flow.paragraph(
-    `Cut lengths are rounded up to ${formatLength(needs.step, unit)}; stakes have ` +
-      `${formatLength(plan.allowances.tuck, unit)} to tuck at each end. Hoop ends lap ` +
-      `${formatLength(needs.rimLap, unit)}: thin each over ${formatLength(needs.rimThinned, unit)}. ` +
-      `The lasher goes through ${needs.lashes} gaps.` +
-      (needs.wrap
-        ? ` The handle takes ${needs.wrap.turns} turns of wrap, wound solid over ` +
-          `${formatLength(needs.wrap.solid, unit)} at each end.`
-        : ''),
+    needs.wrap ? `${note} ${w.wrap(needs.wrap.turns, text(needs.wrap.solid))}` : note,
     { size: 8.5, ink: inks.soft },
   );
 }
@@ -50,20 +53,21 @@ export function cutTable(flow: Flow, { plan }: Basket, needs: Quantities): void 
 /** Weavers by band. */
 export function weaverTable(flow: Flow, { plan }: Basket, { weavers }: Quantities): void {
   const { unit } = plan.display;
+  const w = sheetCutWords.weavers;
   table(
     flow,
     [
-      { title: 'Rows', share: 16 },
-      { title: 'Weaver', share: 46 },
-      { title: 'Weave', share: 26 },
-      { title: 'In all', share: 17, bold: true },
-      { title: 'Strands', share: 18, align: 'middle' },
-      { title: 'Ends', share: 60 },
+      { title: w.rows, share: 16 },
+      { title: w.weaver, share: 46 },
+      { title: w.weave, share: 26 },
+      { title: w.length, share: 17, bold: true },
+      { title: w.strands, share: 18, align: 'middle' },
+      { title: w.ends, share: 60 },
     ],
     weavers.map((weaver) => [
       `${weaver.first}–${weaver.last}`,
       strandName(weaver.stock, unit),
-      weaver.weave === 'rounds' ? 'start-stop' : weaver.weave,
+      w.weaves[weaver.weave],
       longLength(weaver.length, unit),
       `${weaver.strands}`,
       endsOf(weaver, unit),
@@ -72,11 +76,14 @@ export function weaverTable(flow: Flow, { plan }: Basket, { weavers }: Quantitie
 }
 
 function endsOf(weaver: WeaverNeed, unit: Unit): string {
-  const lap = `lap ${weaver.lapStakes} stakes (${formatLength(weaver.lap, unit)})`;
-  if (weaver.piece !== null) return `${formatLength(weaver.piece, unit)} a row; ${lap}`;
+  const w = sheetCutWords.weavers;
+  const lap = w.lap(weaver.lapStakes, formatLength(weaver.lap, unit));
+  if (weaver.piece !== null) {
+    return [w.pieceARow(formatLength(weaver.piece, unit)), lap].join('; ');
+  }
   const thin = [
-    weaver.startTaper === null ? '' : `thin the start over ${aboutLength(weaver.startTaper, unit)}`,
-    weaver.endTaper === null ? '' : `thin the end over ${aboutLength(weaver.endTaper, unit)}`,
+    weaver.startTaper === null ? '' : w.thinStart(aboutLength(weaver.startTaper, unit)),
+    weaver.endTaper === null ? '' : w.thinEnd(aboutLength(weaver.endTaper, unit)),
   ].filter((text) => text !== '');
   return [lap, ...thin].join('; ');
 }
@@ -89,14 +96,15 @@ export function shoppingTable(
   baskets: number,
 ): void {
   const { unit } = plan.display;
+  const w = sheetCutWords.buy;
   table(
     flow,
     [
-      { title: 'Strand', share: 46 },
-      { title: 'For', share: 48 },
-      { title: baskets === 1 ? 'Length' : `Length for ${baskets}`, share: 24 },
-      { title: 'Buy', share: 32, bold: true },
-      { title: 'A coil or hank holds', share: 40 },
+      { title: w.strand, share: 46 },
+      { title: w.use, share: 48 },
+      { title: baskets === 1 ? w.length : w.lengthFor(baskets), share: 24 },
+      { title: w.buy, share: 32, bold: true },
+      { title: w.holds, share: 40 },
     ],
     lines.map(({ material, length, unit: sold, perUnit, buy, source }) => [
       strandName(material.stock, unit),
@@ -111,9 +119,9 @@ export function shoppingTable(
 
 /** Strand by the foot or the metre. */
 function longLength(mm: number, unit: Unit): string {
-  if (unit === 'in') return `${Math.ceil(mm / 304.8 - 1e-6)} ft`;
+  if (unit === 'in') return sheetCutWords.feet(`${Math.ceil(mm / 304.8 - 1e-6)}`);
   const metres = mm / 1000;
-  return metres < 20
-    ? `${(Math.ceil(metres * 10 - 1e-6) / 10).toFixed(1)} m`
-    : `${Math.ceil(metres - 1e-6)} m`;
+  return sheetCutWords.metres(
+    metres < 20 ? (Math.ceil(metres * 10 - 1e-6) / 10).toFixed(1) : `${Math.ceil(metres - 1e-6)}`,
+  );
 }

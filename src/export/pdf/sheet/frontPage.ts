@@ -1,4 +1,5 @@
 /** The first page: what the basket is called, looks like and measures. */
+import { sheetFrontWords as w } from '#words/sheetFront.ts';
 import type { Basket } from '../../../model/basket.ts';
 import { endCount, rowCount } from '../../../plan/counts.ts';
 import { withLengths } from '../../../plan/lengthText.ts';
@@ -23,7 +24,7 @@ export function frontPage(flow: Flow, basket: Basket, day: string, grams: number
     ...stacked(ruler, title, flow.left, flow.y, { size: 22, bold: true, ink: inks.accent }),
   );
   flow.y += (title.length - 1) * leading(22) + 6;
-  flow.draw(words(ruler, `Sheet to weave from · ${day}`, flow.left, flow.y, { ink: inks.soft }));
+  flow.draw(words(ruler, w.underTitle(day), flow.left, flow.y, { ink: inks.soft }));
   flow.y += 3;
   flow.draw(line([flow.left, flow.y, flow.right, flow.y], { stroke: inks.accent, width: 0.5 }));
   flow.y += 4;
@@ -38,7 +39,7 @@ export function frontPage(flow: Flow, basket: Basket, day: string, grams: number
   flow.draw(...picture(basket, [flow.left, flow.y, left, height]));
   facts(flow, basket, flow.left + left + 4, flow.y + 4, grams);
   flow.y += height + 3;
-  flow.heading('Outlines', outlines);
+  flow.heading(w.outlines, outlines);
   const figures = outlineFigures(basket, ruler, flow.left, flow.y, flow.width, outlines);
   flow.draw(...figures.marks);
   flow.y += figures.height + 3;
@@ -54,7 +55,7 @@ function notesOf({ plan, findings }: Basket): string[] {
     .filter(({ severity }) => severity !== 'note')
     .map(({ severity, text }) => {
       const said = withLengths(text, plan.display.unit);
-      return severity === 'stop' ? `Cannot be woven as planned: ${said}` : `Look at: ${said}`;
+      return severity === 'stop' ? w.cannotBeWoven(said) : w.lookAt(said);
     });
   return [...(plan.notes.trim() ? [plan.notes] : []), ...found];
 }
@@ -64,17 +65,17 @@ function facts(flow: Flow, basket: Basket, x: number, top: number, grams: number
   const { unit } = plan.display;
   const length = (mm: number) => formatLength(mm, unit);
   const lines: readonly (readonly [string, string])[] = [
-    ['Height', length(summary.height)],
-    ['Rim, length × width', `${length(summary.rim.length)} × ${length(summary.rim.width)}`],
-    ['Rim, tape girth', length(summary.rim.tapeGirth)],
-    ['Belly, tape girth', `${length(summary.belly.tapeGirth)} at row ${summary.belly.row}`],
-    ['Base, length × width', `${length(summary.baseLength)} × ${length(summary.baseWidth)}`],
-    ['Ends round the wall', `${endCount(plan)}`],
-    ['Rows', `${rowCount(plan)}`],
-    ['Stands on', summary.feet > 1 ? `feet: ${summary.feet}` : 'its base'],
-    ['Clear under the middle', length(Math.max(0, summary.centreClearance))],
-    ['Holds to the rim', capacityText(summary.capacity, unit === 'in')],
-    ['Weight, about', weightText(grams, unit === 'in')],
+    [w.facts.height, length(summary.height)],
+    [w.facts.rim, `${length(summary.rim.length)} × ${length(summary.rim.width)}`],
+    [w.facts.rimGirth, length(summary.rim.tapeGirth)],
+    [w.facts.belly, w.girthAtRow(length(summary.belly.tapeGirth), summary.belly.row)],
+    [w.facts.base, `${length(summary.baseLength)} × ${length(summary.baseWidth)}`],
+    [w.facts.ends, `${endCount(plan)}`],
+    [w.facts.rows, `${rowCount(plan)}`],
+    [w.facts.standsOn, summary.feet > 1 ? w.feet(summary.feet) : w.itsBase],
+    [w.facts.clear, length(Math.max(0, summary.centreClearance))],
+    [w.facts.holds, capacityText(summary.capacity, unit === 'in')],
+    [w.facts.weight, weightText(grams, unit === 'in')],
   ];
   let y = top;
   for (const [name, value] of lines) {
@@ -87,6 +88,6 @@ function facts(flow: Flow, basket: Basket, x: number, top: number, grams: number
 }
 
 function capacityText(capacity: number, inQuarts: boolean): string {
-  if (inQuarts) return `${(Math.round((4 * capacity) / dryQuart) / 4).toFixed(2)} dry qt`;
-  return `${(capacity / 1e6).toFixed(1)} l`;
+  if (inQuarts) return w.dryQuarts((Math.round((4 * capacity) / dryQuart) / 4).toFixed(2));
+  return w.litres((capacity / 1e6).toFixed(1));
 }

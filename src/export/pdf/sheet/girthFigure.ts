@@ -1,10 +1,14 @@
 /** The girth line: rows going up, tape girth going out, with the girth written at the turns. */
+import { sheetChartWords } from '#words/sheetChart.ts';
 import type { Basket } from '../../../model/basket.ts';
 import { formatChange, formatLength, unitLength } from '../../../plan/units.ts';
 import type { Mark } from '../page/mark.ts';
 import { box, inks, line } from '../page/mark.ts';
 import type { Ruler } from '../page/ruler.ts';
 import { words } from '../page/words.ts';
+
+const w = sheetChartWords.line;
+const bare = { withUnit: false };
 
 /** Steps between the lines of the grid, in the plan's unit. */
 const steps = { in: [0.5, 1, 2, 4, 8], cm: [1, 2, 5, 10, 20], mm: [10, 20, 50, 100, 200] } as const;
@@ -74,14 +78,17 @@ export function girthFigure(
     ...notes.flatMap((row, at): Mark[] => {
       const girth = girths[row - 1] ?? low;
       const before = notes[at - 1];
-      const change = before === undefined ? null : girth - (girths[before - 1] ?? girth);
       const [cx, cy] = [x(girth), y(row)];
       const text = formatLength(girth, unit);
-      const since =
-        change === null
-          ? ''
-          : ` (${formatChange(change, unit, { withUnit: false })} from row ${before})`;
-      const label = `row ${row}: ${text}${since}`;
+      const label =
+        before === undefined
+          ? w.first(row, text)
+          : w.since(
+              row,
+              text,
+              formatChange(girth - (girths[before - 1] ?? girth), unit, bare),
+              before,
+            );
       const long = ruler.width(label, 7.5, false);
       const aside = labelAside(girths, row);
       const start = aside.left ? cx - 2.4 - long : cx + 2.4;
@@ -97,12 +104,12 @@ export function girthFigure(
         words(ruler, label, start, level + 0.9, { size: 7.5 }),
       ];
     }),
-    words(ruler, 'tape girth', (plot.left + plot.right) / 2, plot.bottom + 8.5, {
+    words(ruler, w.girth, (plot.left + plot.right) / 2, plot.bottom + 8.5, {
       size: 7.5,
       ink: inks.soft,
       align: 'middle',
     }),
-    words(ruler, 'row', left + 3, (plot.top + plot.bottom) / 2, {
+    words(ruler, w.row, left + 3, (plot.top + plot.bottom) / 2, {
       size: 7.5,
       ink: inks.soft,
       align: 'middle',

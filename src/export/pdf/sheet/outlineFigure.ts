@@ -1,5 +1,6 @@
 /** Side and end outline with their dimensions. */
 
+import { outlineDrawingWords } from '#words/outlineDrawing.ts';
 import type { Outline } from '../../../mesh/outline.ts';
 import { outline } from '../../../mesh/outline.ts';
 import type { Basket } from '../../../model/basket.ts';
@@ -84,17 +85,17 @@ function figure(
       ruler,
       [x(middle - across / 2), wall - 4],
       [x(middle + across / 2), wall - 4],
-      `rim ${text(across)}`,
+      outlineDrawingWords.rim(text(across)),
     ),
     ...dimension(
       ruler,
       [x(drawn.left), ground + 4],
       [x(drawn.right), ground + 4],
-      `widest ${text(drawn.width)}`,
+      outlineDrawingWords.widest(text(drawn.width)),
     ),
     words(
       ruler,
-      `${view === 'side' ? 'Side' : 'End'} · base ${text(base)} ${view === 'side' ? 'long' : 'wide'}`,
+      outlineDrawingWords.under[view](text(base)),
       (x(drawn.left) + x(drawn.right)) / 2,
       ground + 11,
       { size: 8, ink: inks.soft, align: 'middle' },

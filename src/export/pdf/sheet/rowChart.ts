@@ -1,4 +1,5 @@
 /** The chart to weave against: a line a row, from the base up. */
+import { sheetChartWords as w } from '#words/sheetChart.ts';
 import type { Basket } from '../../../model/basket.ts';
 import { formatChange, formatLength } from '../../../plan/units.ts';
 import type { Flow } from '../page/flow.ts';
@@ -7,17 +8,15 @@ import type { Column } from '../page/table.ts';
 import { table } from '../page/table.ts';
 
 const columns: readonly Column[] = [
-  { title: 'Done', share: 13, align: 'middle', blank: 'tick' },
-  { title: 'Row', share: 10, align: 'right', bold: true },
-  { title: 'Tape girth', share: 21, align: 'right', bold: true },
-  { title: 'Change', share: 18, align: 'right' },
-  { title: 'Length × width', share: 33, align: 'right' },
-  { title: 'Height', share: 17, align: 'right' },
-  { title: 'As woven', share: 24, blank: 'write' },
-  { title: 'At this row', share: 56 },
+  { title: w.columns.done, share: 13, align: 'middle', blank: 'tick' },
+  { title: w.columns.row, share: 10, align: 'right', bold: true },
+  { title: w.columns.girth, share: 21, align: 'right', bold: true },
+  { title: w.columns.change, share: 18, align: 'right' },
+  { title: w.columns.size, share: 33, align: 'right' },
+  { title: w.columns.height, share: 17, align: 'right' },
+  { title: w.columns.asWoven, share: 24, blank: 'write' },
+  { title: w.columns.steps, share: 56 },
 ];
-
-const unitWord = { in: 'inches', cm: 'centimetres', mm: 'millimetres' } as const;
 
 /** Draws the chart. Rows are a little lower where that keeps the chart on one page. `words` are the step words by row. */
 export function rowChart(flow: Flow, { plan, rows }: Basket, words: ReadonlyMap<number, string>) {
@@ -28,11 +27,7 @@ export function rowChart(flow: Flow, { plan, rows }: Basket, words: ReadonlyMap<
     const girth = plan.measured[row];
     return girth === undefined ? '' : length(girth);
   };
-  flow.paragraph(
-    `Pull the tape round the outside, level, after packing the row. All lengths in ${unitWord[unit]}. ` +
-      'Height is that of the row over the table, at the middle of the sides.',
-    { ink: inks.soft, size: 8.5 },
-  );
+  flow.paragraph(w.note(w.unit[unit]), { ink: inks.soft, size: 8.5 });
   flow.gap(1.5);
   table(
     flow,
@@ -61,5 +56,5 @@ function acrossText({ measuredAcross, display }: Basket['plan'], row: number): s
   if (!across) return '';
   const length = (mm: number | undefined) =>
     mm === undefined ? '?' : formatLength(mm, display.unit, { withUnit: false });
-  return `woven ${length(across.length)} × ${length(across.width)}`;
+  return w.woven(length(across.length), length(across.width));
 }

@@ -1,17 +1,10 @@
 /** What is to be done at a row besides weaving it. */
+import { rowStepWords as w } from '#words/rowSteps.ts';
 import type { Basket } from '../../../model/basket.ts';
 import type { Quantities } from '../../../model/quantity/quantities.ts';
 import { formatLength } from '../../../plan/units.ts';
 import { aboutLength } from './aboutLength.ts';
 import { strandName } from './strandName.ts';
-
-const starts: Readonly<Record<string, string>> = {
-  continuous: 'start thin',
-  rounds: 'one strand a row, start and stop',
-  twined: 'twine, two strands',
-  chased: 'two weavers, one chasing the other',
-  twill: 'over two, under two',
-};
 
 /** Step words by row; a row without any has none. */
 export function rowWords(basket: Basket, { weavers }: Quantities): ReadonlyMap<number, string> {
@@ -23,28 +16,28 @@ export function rowWords(basket: Basket, { weavers }: Quantities): ReadonlyMap<n
   };
   for (const weaver of weavers) {
     const name = strandName(weaver.stock, unit);
-    const how = weaver.startTaper === null && weaver.weave === 'continuous' ? 'join on' : '';
-    say(weaver.first, `${name}: ${how || starts[weaver.weave] || 'weave'}`);
-    for (const row of weaver.spliceRows) say(row, 'new weaver about here');
+    const goesOn = weaver.startTaper === null && weaver.weave === 'continuous';
+    say(weaver.first, w.weaver(name, goesOn ? w.joinOn : w.start[weaver.weave]));
+    for (const row of weaver.spliceRows) say(row, w.newWeaver);
   }
   const corners = 'corners' in plan.base ? plan.base.corners : null;
   if (corners && corners.rows > 0) {
     if (corners.kind === 'pinned') {
-      say(1, 'corners pinned');
-      say(corners.rows + 1, 'pins off');
+      say(1, w.pinned);
+      say(corners.rows + 1, w.pinsOff);
     }
     if (corners.kind === 'fanned') {
-      say(1, 'lay the row flat round the base');
-      say(corners.rows + 1, 'turn the sides up');
+      say(1, w.fanned);
+      say(corners.rows + 1, w.turnUp);
     }
   }
   for (const { row, text } of turns(basket)) say(row, text);
   if (hasBelly(basket)) {
-    say(summary.belly.row, `widest: ${formatLength(summary.belly.tapeGirth, unit)}`);
+    say(summary.belly.row, w.widest(formatLength(summary.belly.tapeGirth, unit)));
   }
   const end = weavers.at(-1)?.endTaper;
   const last = rows.length;
-  say(last, end ? `end thin over ${aboutLength(end, unit)}, above where it began` : 'last row');
+  say(last, end ? w.endThin(aboutLength(end, unit)) : w.last);
   return new Map([...words].map(([row, texts]) => [row, sentence(texts)]));
 }
 
@@ -65,8 +58,8 @@ function turns({ plan, rows }: Basket): { readonly row: number; readonly text: s
     if (!one || !other || from === 0) return [];
     const change = other.tapeGirth - one.tapeGirth;
     const level = Math.abs(change) < 0.004 * one.tapeGirth;
-    const way = change > 0 ? 'let out' : 'draw in';
-    return [{ row: from + 1, text: level ? 'keep the girth' : way }];
+    const way = change > 0 ? w.letOut : w.drawIn;
+    return [{ row: from + 1, text: level ? w.keep : way }];
   });
 }
 

@@ -1,4 +1,5 @@
 /** The work in order, with the plan's own numbers. */
+import { sheetStepWords as w } from '#words/sheetSteps.ts';
 import type { Basket } from '../../../model/basket.ts';
 import type { Quantities } from '../../../model/quantity/quantities.ts';
 import { formatLength } from '../../../plan/units.ts';
@@ -19,82 +20,52 @@ export function steps(basket: Basket, needs: Quantities): Step[] {
   const say = (title: string, ...sentences: readonly string[]) =>
     list.push({ title, text: sentences.filter((one) => one !== '').join(' ') });
   const stakeCount = needs.stakes.reduce((sum, { count }) => sum + count, 0);
-  const { corners, rest } = cornerWords(basket, length);
 
+  say(w.soak.title, w.soak.pieces, w.soak.damp);
+  say(w.layOut.title, ...layOut(basket, stakeCount, length));
+  const corners = cornerWords(basket);
+  if (corners) say(w.corners.title, corners);
   say(
-    'Soak',
-    'Cut and mark the pieces of the cut list. Soak flat stakes about 10 minutes in lukewarm water, thin weavers 10, thicker round reed 15 to 20, half round and rim hoops 30 or more; too long makes them hairy, too short breaks them.',
-    'Keep the smooth face out and everything damp while you work.',
-  );
-  say('Lay out and true the base', layOut(basket, stakeCount, length));
-  if (corners) say('Corners', corners);
-  say(
-    'Weave the rows',
-    ...needs.weavers.map((weaver) => {
-      const name = strandName(weaver.stock, plan.display.unit);
-      const start =
-        weaver.startTaper === null
-          ? ''
-          : `, its start thinned over ${aboutLength(weaver.startTaper, plan.display.unit)}`;
-      return `Rows ${weaver.first} to ${weaver.last}: ${name}${start}.`;
+    w.weave.title,
+    ...needs.weavers.map(({ stock, first, last, startTaper }) => {
+      const name = strandName(stock, plan.display.unit);
+      return startTaper === null
+        ? w.weave.rows(first, last, name)
+        : w.weave.rowsThinned(first, last, name, aboutLength(startTaper, plan.display.unit));
     }),
-    'Pack each row down, measure it with the tape, and tick it off on the chart. If it is off, write what it came to and put it right over the next rows, a little in each.',
+    w.weave.measure,
   );
   if (needs.weavers.some(({ lapStakes }) => lapStakes > 0)) {
-    say(
-      'Splices',
-      `A new weaver goes back ${plan.allowances.splice} stakes over the old one, both ends hidden behind a stake. Use every strand to its end, and never splice on a corner.`,
-    );
+    say(w.splices.title, w.splices.text(plan.allowances.splice));
   }
-  say('Upsett', upsett(basket), rest);
+  say(w.upsett.title, upsett(basket), liftWords(basket, length));
+  const [belly, rim] = [summary.belly, length(summary.rim.tapeGirth)];
   say(
-    'Shape by the girth line',
+    w.shape.title,
     hasBelly(basket)
-      ? `Follow the tape girths: the widest is ${length(summary.belly.tapeGirth)} at row ${summary.belly.row}, the rim ${length(summary.rim.tapeGirth)}.`
-      : `Follow the tape girths from ${length(rows[0]?.tapeGirth ?? 0)} at row 1 to ${length(summary.rim.tapeGirth)} at the rim.`,
-    'A tight weaver brings the stakes together, a slack one lets them out; spread every change over all gaps alike.',
+      ? w.shape.belly(length(belly.tapeGirth), belly.row, rim)
+      : w.shape.plain(length(rows[0]?.tapeGirth ?? 0), rim),
+    w.shape.spread,
   );
   const end = needs.weavers.at(-1)?.endTaper;
   say(
-    'End the weaving',
-    end
-      ? `Thin the last ${aboutLength(end, plan.display.unit)} so that the top comes out level, and end over the place where the weaver began.`
-      : '',
-    `After row ${rows.length} the wall stands ${length(summary.height)} over the table. Let it dry, pack it down again, and add a row if it has shrunk.`,
+    w.end.title,
+    end ? w.end.thin(aboutLength(end, plan.display.unit)) : '',
+    w.end.dry(rows.length, length(summary.height)),
   );
+  say(w.tuck.title, w.tuck.text(length(plan.allowances.tuck)));
+  if (needs.handle.some(({ part }) => part === 'ear')) say(w.ears.title, w.ears.text);
+  if (plan.handle.kind === 'fixed') say(w.handle.title, ...handleWords(basket, needs, length));
   say(
-    'Tuck and cut',
-    `Damp the stakes. Those that lie outside the last row are pointed, folded in and tucked behind two or three rows (${length(plan.allowances.tuck)} is left for it); those that lie inside are cut flush with it.`,
+    w.rim.title,
+    w.rim.hoops(length(needs.rimThinned)),
+    plan.rim.filler ? w.rim.filler : '',
+    w.rim.clamp,
   );
-  const ears = needs.handle.find(({ part }) => part === 'ear');
-  if (ears) {
-    say(
-      'Ears',
-      'Slide the legs of each ear down behind the rows along a stake, about 2 in (5 cm), one in the middle of each side, before the rim goes on.',
-    );
-  }
-  if (plan.handle.kind === 'fixed') say('Handle', ...handleWords(basket, needs, length));
-  say(
-    'Rim',
-    `Lay one hoop outside and one inside over the last row, their laps on opposite sides and away from the handle; thin each end over ${length(needs.rimThinned)}.`,
-    plan.rim.filler ? 'Lay the filler on top between them.' : '',
-    'Clamp all round.',
-  );
-  say(
-    'Lash',
-    `Once round in each of the ${needs.lashes} gaps, pulled tight.`,
-    lashedOver[plan.handle.kind],
-  );
-  if (plan.handle.kind === 'swing') say('Handle', ...handleWords(basket, needs, length));
+  say(w.lash.title, w.lash.once(needs.lashes), w.lash.over[plan.handle.kind]);
+  if (plan.handle.kind === 'swing') say(w.handle.title, ...handleWords(basket, needs, length));
   return list;
 }
-
-/** What the lasher meets on its way round. */
-const lashedOver = {
-  none: '',
-  swing: 'Where the lasher meets an ear, cross it.',
-  fixed: 'Where the lasher meets a leg of the handle, cross it.',
-} as const;
 
 function handleWords(
   { plan: { handle } }: Basket,
@@ -102,69 +73,54 @@ function handleWords(
   length: (mm: number) => string,
 ): readonly string[] {
   return [
-    handle.kind === 'fixed'
-      ? `Bend the soaked bow to hold ${length(handle.spread)} between its legs, which go down the wall to the base, before the rim goes on.`
-      : 'Bend the soaked bow, hang it in the ears and let it dry in shape.',
-    wrap
-      ? `Wrap it with ${wrap.turns} turns, wound solid over the first and last ${length(wrap.solid)}.`
-      : '',
+    handle.kind === 'fixed' ? w.handle.fixed(length(handle.spread)) : w.handle.swing,
+    wrap ? w.handle.wrap(wrap.turns, length(wrap.solid)) : '',
   ];
 }
 
-function cornerWords({ plan }: Basket, length: (mm: number) => string) {
+function cornerWords({ plan }: Basket): string {
   const corners = 'corners' in plan.base ? plan.base.corners : null;
-  const lift =
-    'centreLift' in plan.base && plan.base.centreLift > 0
-      ? `Push the middle of the base in by ${length(plan.base.centreLift)} while it is wet, so that it stands on its corners.`
-      : '';
-  if (!corners) return { corners: '', rest: lift };
-  if (corners.kind === 'pinned') {
-    const pins = `Pin the two stakes of each corner together for the first ${corners.rows} rows; take the pins off at row ${corners.rows + 1}.`;
-    return { corners: pins, rest: lift };
-  }
-  if (corners.kind === 'fanned') {
-    const fan = `Let the first ${corners.rows} rows lie flat round the base, with a little more length at each corner.`;
-    return { corners: fan, rest: lift };
-  }
-  return { corners: 'Crease the corners and let them go by themselves.', rest: lift };
+  if (!corners) return '';
+  if (corners.kind === 'pinned') return w.corners.pinned(corners.rows, corners.rows + 1);
+  if (corners.kind === 'fanned') return w.corners.fanned(corners.rows);
+  return w.corners.square;
 }
 
-function layOut({ plan, summary }: Basket, count: number, length: (mm: number) => string): string {
-  const size = `${length(summary.baseLength)} × ${length(summary.baseWidth)}`;
+function layOut(
+  { plan, summary }: Basket,
+  count: number,
+  length: (mm: number) => string,
+): readonly string[] {
+  const { base, oddEnd } = plan;
+  const { template } = w.layOut;
+  const size = [length(summary.baseLength), length(summary.baseWidth)] as const;
+  const place = w.layOut.place[oddEnd.at];
   const odd = {
-    split: ` Split one stake at the ${plan.oddEnd.at}, down to the base, for the odd end.`,
-    added: ` Add one end at the ${plan.oddEnd.at}.`,
+    split: w.layOut.split(place),
+    added: w.layOut.added(place),
     none: '',
-  }[plan.oddEnd.kind];
-  const template = 'Check it on the base template (with the full-size gauges).';
-  const { base } = plan;
-  if (base.kind === 'board') {
-    return `Stand ${count} stakes in the edge of the board, evenly spaced. ${template}${odd}`;
-  }
+  }[oddEnd.kind];
+  if (base.kind === 'board') return [w.layOut.board(count), template, odd];
   if (base.kind === 'wheel') {
-    const laidIn = base.added
-      ? ` Lay in ${base.added.ends} more ends when it is ${length(base.added.at)} across.`
-      : '';
-    return (
-      `Cross ${base.spokes} spokes at the hub, evenly spread, and weave flat until the base is ` +
-      `${length(base.diameter)} across.${laidIn} ${template}${odd}`
-    );
+    const { added } = base;
+    const laidIn = added ? w.layOut.laidIn(added.ends, length(added.at)) : '';
+    return [w.layOut.wheel(base.spokes, length(base.diameter)), laidIn, template, odd];
   }
   if (base.kind === 'oval') {
-    return (
-      `Lay ${base.lengthwise} and ${base.crosswise} stakes over and under, lay in the corner ` +
-      `stakes, and weave flat to a base of ${size}. ${template}${odd}`
-    );
+    return [w.layOut.oval(base.lengthwise, base.crosswise, ...size), template, odd];
   }
-  const fillers = base.fillers ? ' Fillers lie between the stakes and stay in the base.' : '';
-  return (
-    `Lay the ${count} strands over and under to a base of ${size}. It is true when opposite sides ` +
-    `are equal and both diagonals are. ${template}${fillers}${odd}`
-  );
+  return [w.layOut.mat(count, ...size), template, base.fillers ? w.layOut.fillers : '', odd];
 }
 
 function upsett({ plan }: Basket): string {
   return 'upsett' in plan.base && plan.base.upsett === 'creased'
-    ? 'Fold every stake up sharply over a ruler along the edge of the base.'
-    : 'Let the stakes bend up smoothly over the first rows.';
+    ? w.upsett.creased
+    : w.upsett.rolled;
+}
+
+/** What is done to the middle of the base, so that it stands off the table. */
+function liftWords({ plan }: Basket, length: (mm: number) => string): string {
+  return 'centreLift' in plan.base && plan.base.centreLift > 0
+    ? w.upsett.lift(length(plan.base.centreLift))
+    : '';
 }

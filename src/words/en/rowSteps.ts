@@ -1,0 +1,25 @@
+import type { Weave } from '../../plan/schema.ts';
+
+/** What is to be done at a row besides weaving it. They stand one behind another, the first with a capital. */
+export const rowStepWords = {
+  weaver: (strand: string, how: string) => `${strand}: ${how}`,
+  start: {
+    continuous: 'start thin',
+    rounds: 'one strand a row, start and stop',
+    twined: 'twine, two strands',
+    chased: 'two weavers, one chasing the other',
+    twill: 'over two, under two',
+  } satisfies Record<Weave, string>,
+  joinOn: 'join on',
+  newWeaver: 'new weaver about here',
+  pinned: 'corners pinned',
+  pinsOff: 'pins off',
+  fanned: 'lay the row flat round the base',
+  turnUp: 'turn the sides up',
+  letOut: 'let out',
+  drawIn: 'draw in',
+  keep: 'keep the girth',
+  widest: (girth: string) => `widest: ${girth}`,
+  endThin: (length: string) => `end thin over ${length}, above where it began`,
+  last: 'last row',
+};

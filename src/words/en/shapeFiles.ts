@@ -1,0 +1,6 @@
+/** What is written into files of the shape by whom they were made. */
+export const shapeFileWords = {
+  glbMaker: 'Girthline, with glTF-Transform',
+  /** Plain letters and figures of ASCII, at most 80. */
+  stlHeading: 'Girthline: base and wall of a basket, millimetres, z up',
+};

@@ -1,0 +1,27 @@
+/** The first page of the sheet to weave from. Lengths are written out, their unit included. */
+export const sheetFrontWords = {
+  underTitle: (day: string) => `Sheet to weave from · ${day}`,
+  outlines: 'Outlines',
+  cannotBeWoven: (finding: string) => `Cannot be woven as planned: ${finding}`,
+  lookAt: (finding: string) => `Look at: ${finding}`,
+  facts: {
+    height: 'Height',
+    rim: 'Rim, length × width',
+    rimGirth: 'Rim, tape girth',
+    belly: 'Belly, tape girth',
+    base: 'Base, length × width',
+    ends: 'Ends round the wall',
+    rows: 'Rows',
+    standsOn: 'Stands on',
+    clear: 'Clear under the middle',
+    holds: 'Holds to the rim',
+    weight: 'Weight, about',
+  },
+  girthAtRow: (girth: string, row: number) => `${girth} at row ${row}`,
+  feet: (count: number) => `feet: ${count}`,
+  itsBase: 'its base',
+  dryQuarts: (amount: string) => `${amount} dry qt`,
+  litres: (amount: string) => `${amount} l`,
+  ounces: (amount: number) => `${amount} oz`,
+  grams: (amount: number) => `${amount} g`,
+};
