@@ -29,7 +29,7 @@ export interface History {
 const longestRest = 1500;
 
 /** Keys that begin so are of one hold of the pointer, which is one step however long it rests. */
-const hold = 'hold ';
+const hold = 'hold-';
 
 /** So many steps can be undone; then the oldest goes for each new one. */
 const mostSteps = 1000;

@@ -70,9 +70,9 @@ test('each step says what it did', () => {
 });
 
 test('one hold of the pointer is one step, however long it rests between two moves', () => {
-  const history = after(['a', 'hold point-1 5', 0], ['b', 'hold point-1 5', 60_000]);
+  const history = after(['a', 'hold-point-1-5', 0], ['b', 'hold-point-1-5', 60_000]);
   expect(history.past).toHaveLength(1);
-  expect(after(['a', 'hold point-1 5', 0], ['b', 'hold point-1 9', 60]).past).toHaveLength(2);
+  expect(after(['a', 'hold-point-1-5', 0], ['b', 'hold-point-1-9', 60]).past).toHaveLength(2);
 });
 
 test('opening another plan of the shelf is a step like any other, and undo goes back to the one before', () => {
