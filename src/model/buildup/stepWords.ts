@@ -1,6 +1,6 @@
 /** What the maker does at a row, in words. */
+import { colourWords } from '#words/colours.ts';
 import { stepWords as says } from '#words/steps.ts';
-import { strandWords } from '#words/strands.ts';
 import { weaveWords } from '#words/weaves.ts';
 import { bandOfRow, rowCount } from '../../plan/counts.ts';
 import type { Plan } from '../../plan/schema.ts';
@@ -19,7 +19,8 @@ export function stepWords(plan: Plan, row: number, spliceRows: readonly number[]
   if (row === 1 || band !== bandOfRow(plan, row - 1)) {
     const { colour, weave, weaver } = band;
     const width = formatLength(weaver.width, plan.display.unit);
-    const strand = says.strand(colour, strandWords.sections[weaver.section], width);
+    const dye = Object.hasOwn(colourWords, colour) ? `${colourWords[colour]}` : colour;
+    const strand = says.strand(dye, says.sections[weaver.section], width);
     words.push((row === 1 ? says.begin : says.goOn)(weaveWords[weave], strand));
   }
   if (spliceRows.includes(row)) words.push(says.splice(plan.allowances.splice));

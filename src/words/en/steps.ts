@@ -1,4 +1,4 @@
-import type { OddEnd } from '../../plan/schema.ts';
+import type { OddEnd, Strand } from '../../plan/schema.ts';
 
 /** What the maker does at a row of the build-up. */
 export const stepWords = {
@@ -6,6 +6,12 @@ export const stepWords = {
   begin: (weave: string, strand: string) => `Begin with ${weave}: ${strand}.`,
   goOn: (weave: string, strand: string) => `Go on with ${weave}: ${strand}.`,
   strand: (colour: string, section: string, width: string) => `${colour} ${section} ${width}`,
+  sections: {
+    flat: 'flat',
+    'flat-oval': 'flat-oval',
+    'half-round': 'half-round',
+    round: 'round',
+  } satisfies Record<Strand['section'], string>,
   splice: (stakes: number) => `The weaver runs out: splice a new one over ${stakes} stakes.`,
   row: (row: number, all: number) =>
     row === all ? `Row ${row}: the last one.` : `Row ${row} of ${all}.`,
