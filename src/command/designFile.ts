@@ -1,8 +1,11 @@
 /** Reading a design document from the disk. */
 import { readFileSync, statSync } from 'node:fs';
+import { commandWords } from '#words/command.ts';
 import { problemText } from '../plan/problems.ts';
 import { longestText, readPlan } from '../plan/read.ts';
 import type { Plan } from '../plan/schema.ts';
+
+const says = commandWords.file;
 
 /** A plan, or the lines that say why there is none. */
 export type DesignReading =
@@ -27,19 +30,19 @@ function textOf(path: string): string | { readonly message: string } {
   });
   try {
     const { size } = statSync(path);
-    if (size > largestFile) return refused(`${size} bytes`, `at most ${largestFile} bytes`);
+    if (size > largestFile) return refused(says.bytes(size), says.mostBytes(largestFile));
     return new TextDecoder('utf-8', { fatal: true }).decode(readFileSync(path));
   } catch (error) {
     const isEncoding = error instanceof TypeError;
-    if (isEncoding) return refused('bytes that are not UTF-8', 'a design document in UTF-8');
-    return refused(reason(error), 'a file that can be read');
+    if (isEncoding) return refused(says.notUtf8, says.utf8);
+    return refused(reason(error), says.readable);
   }
 }
 
 function reason(error: unknown): string {
   const code = error instanceof Error && 'code' in error ? error.code : undefined;
-  if (code === 'ENOENT') return 'no such file';
-  if (code === 'EISDIR') return 'a folder';
-  if (code === 'EACCES') return 'a file that may not be read';
+  if (code === 'ENOENT') return says.missing;
+  if (code === 'EISDIR') return says.folder;
+  if (code === 'EACCES') return says.forbidden;
   return error instanceof Error ? error.message : String(error);
 }

@@ -1,5 +1,6 @@
 /** What the headless command is told on its line. */
 import { parseArgs } from 'node:util';
+import { commandWords } from '#words/command.ts';
 import type { Paper } from '../export/pdf/page/paper.ts';
 import { papers } from '../export/pdf/page/paper.ts';
 
@@ -24,23 +25,7 @@ export type OptionsReading =
   | { readonly kind: 'help' }
   | { readonly kind: 'wrong'; readonly message: string };
 
-export const usage = `Settles a basket plan and writes its chart, without a browser.
-
-  npm run --silent sheet -- FILE --out DIR   writes rows.csv, shape.json, sheet.pdf,
-                                             gauges.pdf, shape.glb, shape.stl and
-                                             outlines.svg to DIR
-  npm run --silent sheet -- FILE --json      prints shape.json and nothing else
-  npm run --silent sheet -- FILE --time      prints times as JSON, medians in ms
-  npm run --silent sheet -- --help           prints this
-
-FILE is a design document, NAME.girthline.json. --out goes with --json or --time. With --out:
-  --paper a4|letter    paper of the PDFs; letter for a plan in inches, else a4
-  --baskets N          baskets of a class that the sheet's materials are for, 1 to 200
-  --date YYYY-MM-DD    day written on the PDFs; today
-
-Ends with 0 when done; 2 for a plan that is refused or a line it cannot read, and then
-nothing is written; 1 when a file could not be written or the plan could not be settled.
-`;
+const says = commandWords.line;
 
 /** Reads the words that follow the command. */
 export function readOptions(words: readonly string[]): OptionsReading {
@@ -89,14 +74,14 @@ function printOptions({
 }): Pick<Options, 'paper' | 'baskets' | 'date'> | string {
   const chosen = papers.find((one) => one === paper?.toLowerCase());
   if (paper !== undefined && !chosen) {
-    return `--paper: found "${paper}", allowed is ${papers.join(' or ')}`;
+    return says.paper(paper, papers);
   }
   const count = Number(baskets);
   if (!(Number.isInteger(count) && count >= 1 && count <= 200)) {
-    return `--baskets: found "${baskets}", allowed is a whole number from 1 to 200`;
+    return says.baskets(baskets);
   }
   const day = date === undefined ? undefined : dayOf(date);
-  if (day === null) return `--date: found "${date}", allowed is a day as YYYY-MM-DD`;
+  if (day === null) return says.date(`${date}`);
   return { paper: chosen, baskets: count, date: day };
 }
 
@@ -114,12 +99,10 @@ function wrong(
   json: boolean,
   time: boolean,
 ): string | undefined {
-  if (file === undefined) return 'FILE: found nothing, allowed is the path of a design document';
-  if (more.length) return `FILE: found ${more.length + 1} paths, allowed is one`;
-  if (out === '') return '--out: found an empty name, allowed is the path of a folder';
-  if (out === undefined && !json && !time) {
-    return 'found no --out, --json or --time, allowed is at least one of them';
-  }
-  if (json && time) return '--json and --time: found both, allowed is one: each fills the output';
+  if (file === undefined) return says.noFile;
+  if (more.length) return says.moreFiles(more.length + 1);
+  if (out === '') return says.emptyOut;
+  if (out === undefined && !json && !time) return says.nothingAsked;
+  if (json && time) return says.jsonAndTime;
   return undefined;
 }

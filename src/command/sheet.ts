@@ -1,11 +1,12 @@
 /** The headless command: `npm run --silent sheet -- FILE --out DIR`. See `options.ts`. */
+import { commandWords } from '#words/command.ts';
 import { rowsCsv } from '../export/rowsCsv.ts';
 import { shapeJsonText } from '../export/shapeJson.ts';
 import { settleBasket } from '../model/settleBasket.ts';
 import type { Plan } from '../plan/schema.ts';
 import { readDesign } from './designFile.ts';
 import type { Options } from './options.ts';
-import { readOptions, usage } from './options.ts';
+import { readOptions } from './options.ts';
 import { times } from './times.ts';
 import { writeAll } from './writeAll.ts';
 
@@ -18,11 +19,11 @@ process.exitCode = await run(process.argv.slice(2));
 async function run(words: readonly string[]): Promise<number> {
   const reading = readOptions(words);
   if (reading.kind === 'help') {
-    process.stdout.write(usage);
+    process.stdout.write(commandWords.usage);
     return done;
   }
   if (reading.kind === 'wrong') {
-    process.stderr.write(`sheet: ${reading.message}\n\n${usage}`);
+    process.stderr.write(commandWords.wrongLine(reading.message, commandWords.usage));
     return refused;
   }
   const design = readDesign(reading.options.file);
@@ -35,7 +36,7 @@ async function run(words: readonly string[]): Promise<number> {
     return done;
   } catch (error) {
     const why = error instanceof Error ? error.message : String(error);
-    process.stderr.write(`sheet: ${reading.options.file}: ${why}\n`);
+    process.stderr.write(commandWords.failed(reading.options.file, why));
     return failed;
   }
 }

@@ -1,3 +1,4 @@
+import { drawnWords } from '#words/drawn.ts';
 import type { Basket } from '../model/basket.ts';
 import type { Colour } from '../plan/dyes.ts';
 import { crossings, field, stride } from './crossings.ts';
@@ -22,7 +23,7 @@ export function board({ plan, net, positions }: Basket): Strand[] {
   });
   return [
     {
-      name: 'board',
+      name: drawnWords.board,
       path,
       section: base.shape === 'round' ? disc() : rectangle,
       thickness: base.shape === 'round' ? base.length : base.width,

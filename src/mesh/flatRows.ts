@@ -3,6 +3,7 @@
  * that spirals outward over and under the stakes, of the first band's weaver.
  * Hot loops over typed arrays: `!` says that an index is inside.
  */
+import { drawnWords } from '#words/drawn.ts';
 import type { Basket } from '../model/basket.ts';
 import type { Net } from '../model/net/net.ts';
 import { strandColour } from '../plan/dyes.ts';
@@ -56,7 +57,7 @@ export function flatRows({ plan, net }: Basket, stakes: readonly Strand[]): Stra
   if (laid.length < 3) return [];
   return [
     {
-      name: 'weaver of the flat rows',
+      name: drawnWords.weaverOfFlatRows,
       path: wovenPath(laid, weaver, plan.base.stake.thickness),
       section: sectionOf(weaver),
       thickness: weaver.thickness,

@@ -3,6 +3,7 @@
  * middle.
  * Hot loops over typed arrays: `!` says that an index is inside.
  */
+import { drawnWords } from '#words/drawn.ts';
 import type { Basket } from '../model/basket.ts';
 import type { Net, Stake } from '../model/net/net.ts';
 import { strandColour } from '../plan/dyes.ts';
@@ -28,7 +29,7 @@ export function stakeStrands(basket: Basket, normals: Float64Array, over: number
   };
   const colour = strandColour('natural');
   return net.stakes.map((stake, index) => ({
-    name: stakeName(stake),
+    name: drawnWords.stakes[stake.part](stake.index + 1),
     path: stakePath(ground, index),
     section: sectionOf(stake.strand),
     thickness: stake.strand.thickness,
@@ -50,12 +51,6 @@ interface Ground {
   readonly crossed: Crossed;
   /** For each end the other end at its place on the base's edge, or −1. */
   readonly fellow: Int32Array;
-}
-
-/** What the cut list calls it, and its number among its fellows. */
-function stakeName({ part, index }: Stake): string {
-  const kind = part === 'spoke' || part === 'stake' ? part : `${part} stake`;
-  return `${kind} ${index + 1}`;
 }
 
 /** Ends that start from one node of the base's edge, each with the other. */

@@ -4,6 +4,7 @@
  * either side (Peirce's straight stakes), half of both thicknesses off.
  * Hot loops over typed arrays: `!` says that an index is inside.
  */
+import { drawnWords } from '#words/drawn.ts';
 import type { Basket } from '../model/basket.ts';
 import type { Net } from '../model/net/net.ts';
 import { strandColour } from '../plan/dyes.ts';
@@ -57,15 +58,15 @@ export function weaverStrands(basket: Basket, normals: Float64Array): Strand[] {
       seed: 4000,
     });
     if (isSpiral(stretch.band.weave)) {
-      const name = `weaver of rows ${stretch.first} to ${stretch.last}`;
+      const name = drawnWords.weaverOfRows(stretch.first, stretch.last);
       return [look(name, spiral(ground, stretch), false)];
     }
     const strands: Strand[] = [];
     for (let row = stretch.first; row <= stretch.last; row += 1) {
-      strands.push(look(`weaver of row ${row}`, round(ground, row, stretch.band, 1), true));
+      strands.push(look(drawnWords.weaverOfRow(row), round(ground, row, stretch.band, 1), true));
       if (stretch.band.weave === 'twined') {
         strands.push(
-          look(`second weaver of row ${row}`, round(ground, row, stretch.band, -1), true),
+          look(drawnWords.secondWeaverOfRow(row), round(ground, row, stretch.band, -1), true),
         );
       }
     }

@@ -2,17 +2,19 @@
  * What is allowed, in words. The error text of every schema in this room says only that;
  * `problems.ts` adds the file, the path of the key and what was found.
  */
+import { refusalWords } from '#words/refusals.ts';
 
 /** `"split", "added" or "none"`. */
 export function allowedWords(words: readonly string[]): string {
   const quoted = words.map((word) => `"${word}"`);
   const last = quoted.at(-1) ?? '';
-  return quoted.length < 2 ? last : `${quoted.slice(0, -1).join(', ')} or ${last}`;
+  if (quoted.length < 2) return last;
+  return refusalWords.allowed.either(quoted.slice(0, -1).join(', '), last);
 }
 
 /** For a strict object: which keys it has. */
 export function keysOf(shape: Readonly<Record<string, unknown>>): string {
-  return `an object with the keys ${Object.keys(shape).join(', ')}`;
+  return refusalWords.allowed.keys(Object.keys(shape).join(', '));
 }
 
 /** For a union by kind: one of the kinds, or an object in the first place. */
@@ -21,5 +23,5 @@ export function kindsOf(
   kinds: readonly string[],
 ): string {
   const words = allowedWords(kinds);
-  return issue.code === 'invalid_union' ? words : `an object of kind ${words}`;
+  return issue.code === 'invalid_union' ? words : refusalWords.allowed.kinds(words);
 }

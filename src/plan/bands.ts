@@ -1,5 +1,7 @@
 /** Bands: so many rows of one weaver in one weave, from the base up. */
 import { z } from 'zod';
+import { documentWords } from '#words/document.ts';
+import { refusalWords } from '#words/refusals.ts';
 import { keysOf } from './allowed.ts';
 import { defaultColour, defaultPacking } from './defaults.ts';
 import { limits } from './limits.ts';
@@ -8,26 +10,23 @@ import { strandSchema } from './strand.ts';
 
 export const weaves = ['continuous', 'rounds', 'twined', 'chased', 'twill'] as const;
 
-const colour = 'a colour name of 1 to 30 letters, or #rrggbb';
+const colour = refusalWords.allowed.colour;
+const says = documentWords.bands;
 
 const shape = {
-  rows: count(limits.rows.least, limits.rows.most, 'rows of this band'),
-  weave: oneOf(weaves, 'how the weaver goes; "rounds" are start-stop rows'),
+  rows: count(limits.rows.least, limits.rows.most, says.rows),
+  weave: oneOf(weaves, says.weave),
   weaver: strandSchema,
-  packing: ratio(
-    limits.packing.least,
-    limits.packing.most,
-    'wall taken up by a row over the width of its weaver; 1 is butted tight',
-  ).default(defaultPacking),
+  packing: ratio(limits.packing.least, limits.packing.most, says.packing).default(defaultPacking),
   colour: z
     .string({ error: colour })
     .regex(/^(?:[A-Za-z][A-Za-z -]{0,29}|#[0-9A-Fa-f]{6})$/, { error: colour })
     .default(defaultColour)
-    .meta({ description: 'colour of the weaver, for the picture and the cut list' }),
+    .meta({ description: says.colour }),
 };
 
 const { least, most } = limits.bands;
-const several = `a list of ${least} to ${most} bands`;
+const several = refusalWords.allowed.bands(`${least}`, `${most}`);
 
 export const bandsSchema = z
   .array(z.strictObject(shape, { error: keysOf(shape) }), { error: several })

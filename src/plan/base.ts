@@ -3,6 +3,8 @@
  * ends, or a board. A further kind is a further member of `baseSchema`, and a case in `baseSize.ts`.
  */
 import { z } from 'zod';
+import { documentWords } from '#words/document.ts';
+import { refusalWords } from '#words/refusals.ts';
 import { keysOf, kindsOf } from './allowed.ts';
 import { centreLift, upsett } from './baseParts.ts';
 import { boardSchema } from './boardBase.ts';
@@ -17,36 +19,31 @@ export const baseKinds = ['mat', 'wheel', 'oval', 'board'] as const;
 export const cornerKinds = ['pinned', 'square', 'fanned'] as const;
 
 const { stakes, rows, gap, cornerHold, fillers: mostFillers } = limits;
+const { base: baseSays, mat: says, corners: cornerSays } = documentWords;
 
 const hold = {
-  hold: ratio(
-    cornerHold.least,
-    cornerHold.most,
-    "share of the corner's bend that is set into the weaver at row 1",
-  ).default(defaultCornerHold),
-  holdRows: count(0, rows.most, 'row at which the corner hold has fallen to 0').default(
-    defaultCornerHoldRows,
-  ),
+  hold: ratio(cornerHold.least, cornerHold.most, cornerSays.hold).default(defaultCornerHold),
+  holdRows: count(0, rows.most, cornerSays.holdRows).default(defaultCornerHoldRows),
 };
 
 const pinned = {
   kind: z.literal('pinned'),
-  rows: count(0, rows.most, 'rows for which the corner stakes are pinned together'),
+  rows: count(0, rows.most, cornerSays.pinnedRows),
   ...hold,
 };
 
 const square = {
   kind: z.literal('square'),
   rows: z
-    .literal(0, { error: '0, or left out: a square corner has no rows of its own' })
+    .literal(0, { error: refusalWords.allowed.squareRows })
     .default(0)
-    .meta({ description: 'a square corner has no rows of its own' }),
+    .meta({ description: cornerSays.squareRows }),
   ...hold,
 };
 
 const fanned = {
   kind: z.literal('fanned'),
-  rows: count(0, rows.most, 'rows that lie flat round the base before the wall rises'),
+  rows: count(0, rows.most, cornerSays.fannedRows),
   ...hold,
 };
 
@@ -61,21 +58,21 @@ const cornersSchema = z.discriminatedUnion(
 );
 
 const gaps = {
-  lengthwise: length(gap.least, gap.most, 'gap between two lengthwise stakes'),
-  crosswise: length(gap.least, gap.most, 'gap between two crosswise stakes'),
+  lengthwise: length(gap.least, gap.most, says.lengthwiseGap),
+  crosswise: length(gap.least, gap.most, says.crosswiseGap),
 };
 
 const fillers = {
-  lengthwise: count(mostFillers.least, mostFillers.most, 'short strands laid the long way'),
-  crosswise: count(mostFillers.least, mostFillers.most, 'short strands laid across'),
+  lengthwise: count(mostFillers.least, mostFillers.most, says.lengthwiseFillers),
+  crosswise: count(mostFillers.least, mostFillers.most, says.crosswiseFillers),
 };
 
 const mat = {
   kind: z.literal('mat'),
-  lengthwise: count(stakes.least, stakes.most, 'stakes that run the long way'),
-  crosswise: count(stakes.least, stakes.most, 'stakes that run across'),
+  lengthwise: count(stakes.least, stakes.most, baseSays.lengthwise),
+  crosswise: count(stakes.least, stakes.most, baseSays.crosswise),
   stake: strandSchema,
-  gap: length(gap.least, gap.most, 'gap between two stakes, both ways').exactOptional(),
+  gap: length(gap.least, gap.most, says.gap).exactOptional(),
   gaps: z.strictObject(gaps, { error: keysOf(gaps) }).exactOptional(),
   corners: cornersSchema,
   fillers: z.strictObject(fillers, { error: keysOf(fillers) }).exactOptional(),
@@ -90,8 +87,8 @@ const matSchema = z.strictObject(mat, { error: keysOf(mat) }).check((context) =>
       code: 'custom',
       input: gap,
       path: ['gap'],
-      message: 'exactly one of "gap" and "gaps" (a gap of 0 is written as 0)',
-      params: { found: gap === undefined ? 'neither of the two' : 'both of them' },
+      message: refusalWords.allowed.oneGap,
+      params: { found: gap === undefined ? refusalWords.found.neither : refusalWords.found.both },
     });
   }
 });

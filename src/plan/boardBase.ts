@@ -1,33 +1,35 @@
 /** A wooden or slotted base: a plain round or rectangular board that carries the stakes. */
 import { z } from 'zod';
-import { keysOf } from './allowed.ts';
+import { documentWords } from '#words/document.ts';
+import { allowedWords, keysOf } from './allowed.ts';
 import { upsett } from './baseParts.ts';
 import { limits } from './limits.ts';
 import { count, length } from './numbers.ts';
 import { strandSchema } from './strand.ts';
 
 const { boardEnds, boardThickness, diameter, ends, gap } = limits;
+const says = documentWords.board;
 
 const common = {
   kind: z.literal('board'),
-  thickness: length(boardThickness.least, boardThickness.most, 'thickness of the board'),
-  ends: count(boardEnds.least, ends.most, 'stakes that stand in the slot'),
+  thickness: length(boardThickness.least, boardThickness.most, says.thickness),
+  ends: count(boardEnds.least, ends.most, says.ends),
   stake: strandSchema,
-  slot: length(gap.least, gap.most, 'depth of the slot or hole the stakes stand in'),
+  slot: length(gap.least, gap.most, says.slot),
   upsett,
 };
 
 const round = {
   ...common,
   shape: z.literal('round'),
-  length: length(diameter.least, diameter.most, 'width across the board'),
+  length: length(diameter.least, diameter.most, says.diameter),
 };
 
 const rectangle = {
   ...common,
   shape: z.literal('rectangle'),
-  length: length(diameter.least, diameter.most, 'length of the board'),
-  width: length(diameter.least, diameter.most, 'width of the board'),
+  length: length(diameter.least, diameter.most, says.length),
+  width: length(diameter.least, diameter.most, says.width),
 };
 
 export const boardShapes = ['round', 'rectangle'] as const;
@@ -38,5 +40,5 @@ export const boardSchema = z.discriminatedUnion(
     z.strictObject(round, { error: keysOf(round) }),
     z.strictObject(rectangle, { error: keysOf(rectangle) }),
   ],
-  { error: '"round" or "rectangle"' },
+  { error: allowedWords(boardShapes) },
 );

@@ -6,6 +6,7 @@
  * exhaust the machine; it also refuses what `JSON.parse` lets through: a key given twice, a key
  * named `__proto__`, and nesting deeper than any plan has.
  */
+import { refusalWords } from '#words/refusals.ts';
 import { pathText, printable } from './problems.ts';
 
 export interface JsonFault {
@@ -13,6 +14,8 @@ export interface JsonFault {
   readonly found: string;
   readonly allowed: string;
 }
+
+const says = refusalWords.json;
 
 /** Objects and lists inside one another. A plan has five. */
 const deepestNesting = 32;
@@ -33,7 +36,7 @@ export function jsonFault(text: string): JsonFault | undefined {
     const token = tokenAt(text, at);
     const end = token.start + token.text.length;
     const level = levels.at(-1);
-    const unexpected = () => fault(`${shown(token)} ${place(text, token.start)}`, wanted[expected]);
+    const unexpected = () => fault(foundAt(text, token), says.wanted[expected]);
 
     if (token.kind === 'end') return expected === 'end' ? undefined : unexpected();
 
@@ -50,8 +53,8 @@ export function jsonFault(text: string): JsonFault | undefined {
       const key = token.kind === 'text' ? unquoted(token.text) : undefined;
       if (key === undefined || !level) return unexpected();
       level.key = key;
-      if (level.keys.has(key)) return fault('this key a second time', 'every key once');
-      if (key === '__proto__') return fault('an unknown key', 'a key of the design document');
+      if (level.keys.has(key)) return fault(says.secondKey, says.everyKeyOnce);
+      if (key === '__proto__') return fault(refusalWords.found.unknownKey, says.documentKey);
       level.keys.add(key);
       expected = 'colon';
     } else if (expected === 'colon') {
@@ -61,7 +64,7 @@ export function jsonFault(text: string): JsonFault | undefined {
       return unexpected();
     } else if (token.kind === 'open') {
       if (levels.length === deepestNesting) {
-        return fault('nesting without end', `at most ${deepestNesting} levels of nesting`);
+        return fault(says.endlessNesting, says.mostNesting(deepestNesting));
       }
       const isList = token.text === '[';
       levels.push({ isList, key: isList ? 0 : undefined, keys: new Set() });
@@ -90,16 +93,6 @@ interface Token {
   readonly start: number;
 }
 
-const wanted: Readonly<Record<Expected, string>> = {
-  value: 'a number, words in double quotes, or what stands in [ ] or { }',
-  firstValue: 'a number, words in double quotes, what stands in [ ] or { }, or the end of the list',
-  firstKey: 'a key in double quotes or }',
-  key: 'a key in double quotes',
-  colon: 'a colon',
-  next: 'a comma or a closing bracket',
-  end: 'nothing after the last bracket',
-};
-
 const space = /[ \t\n\r]*/y;
 const quoted = /"(?:[^"\\]|\\[\s\S])*"/y;
 const plain = /(?:-?(?:0|[1-9]\d*)(?:\.\d+)?(?:[eE][+-]?\d+)?|true|false|null)(?![\w.+-])/y;
@@ -125,14 +118,14 @@ function matchAt(pattern: RegExp, text: string, at: number): string | undefined 
 }
 
 function shown(token: Token): string {
-  if (token.kind === 'end') return 'the end of the file';
+  if (token.kind === 'end') return says.endOfFile;
   const short = token.text.length > 40 ? `${token.text.slice(0, 39)}…` : token.text;
   return printable(short);
 }
 
-function place(text: string, at: number): string {
-  const before = text.slice(0, at).split('\n');
-  return `at line ${before.length}, column ${(before.at(-1)?.length ?? 0) + 1}`;
+function foundAt(text: string, token: Token): string {
+  const before = text.slice(0, token.start).split('\n');
+  return says.foundAt(shown(token), before.length, (before.at(-1)?.length ?? 0) + 1);
 }
 
 /** The text inside a quoted token, or `undefined` if it holds a broken escape or a raw newline. */

@@ -1,5 +1,6 @@
 /** The JSON Schema of the design document, for editors and for programs that are not ours. */
 import { z } from 'zod';
+import { documentWords } from '#words/document.ts';
 import { planSchema } from './schema.ts';
 
 /**
@@ -8,6 +9,6 @@ import { planSchema } from './schema.ts';
  */
 export function jsonSchemaText(): string {
   const { $schema, ...schema } = z.toJSONSchema(planSchema, { io: 'input' });
-  const title = 'Girthline design document, version 1';
+  const { title } = documentWords;
   return `${JSON.stringify({ $schema, title, ...schema }, null, 2)}\n`;
 }

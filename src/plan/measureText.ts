@@ -1,4 +1,5 @@
 /** Figures of a basket as a person reads them, with their unit and, for a difference, their sign. */
+import { unitWords } from '#words/units.ts';
 import type { Unit } from './schema.ts';
 import { formatLength, unitLength } from './units.ts';
 
@@ -28,15 +29,19 @@ export function measureUnit(kind: MeasureKind, unit: Unit): { name: string; size
   const inInches = unit === 'in';
   switch (kind) {
     case 'capacity':
-      return inInches ? { name: 'dry qt', size: dryQuart } : { name: 'l', size: 1e6 };
+      return inInches
+        ? { name: unitWords.dryQuarts, size: dryQuart }
+        : { name: unitWords.litres, size: 1e6 };
     case 'strand':
-      return inInches ? { name: 'ft', size: foot } : { name: 'm', size: 1000 };
+      return inInches
+        ? { name: unitWords.feet, size: foot }
+        : { name: unitWords.metres, size: 1000 };
     case 'angle':
-      return { name: 'degrees', size: 1 };
+      return { name: unitWords.degrees, size: 1 };
     case 'count':
-      return { name: 'number', size: 1 };
+      return { name: unitWords.number, size: 1 };
     default:
-      return { name: unit, size: unitLength[unit] };
+      return { name: unitWords.length[unit], size: unitLength[unit] };
   }
 }
 

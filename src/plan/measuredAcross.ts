@@ -1,5 +1,7 @@
 /** Length and width of rows as woven, where the maker measured them beside the tape girth. */
 import { z } from 'zod';
+import { documentWords } from '#words/document.ts';
+import { refusalWords } from '#words/refusals.ts';
 import { keysOf } from './allowed.ts';
 import { rowKey } from './girthPoints.ts';
 import { limits } from './limits.ts';
@@ -8,24 +10,21 @@ import { length } from './numbers.ts';
 const { least, most } = limits.across;
 
 const sizes = {
-  length: length(least, most, 'length of the row, outside').exactOptional(),
-  width: length(least, most, 'width of the row, outside').exactOptional(),
+  length: length(least, most, documentWords.plan.measuredLength).exactOptional(),
+  width: length(least, most, documentWords.plan.measuredWidth).exactOptional(),
 };
 
-const some = 'a length, a width, or both';
+const { rowKey: rowKeyAllowed, sizesByRow, someSize } = refusalWords.allowed;
 
 /** Row numbers written as keys, each with what was measured across. */
 export const measuredAcross = z
   .record(
-    z.string().regex(rowKey.pattern, { error: rowKey.allowed }),
+    z.string().regex(rowKey, { error: rowKeyAllowed }),
     z
       .strictObject(sizes, { error: keysOf(sizes) })
-      .refine((read) => read.length !== undefined || read.width !== undefined, { error: some }),
+      .refine((read) => read.length !== undefined || read.width !== undefined, { error: someSize }),
     {
-      error: (issue) =>
-        issue.code === 'invalid_key'
-          ? rowKey.allowed
-          : 'an object of sizes by row: { "9": { "length": 240, "width": 210 } }',
+      error: (issue) => (issue.code === 'invalid_key' ? rowKeyAllowed : sizesByRow),
     },
   )
-  .meta({ description: 'length and width as woven, outside, by row' });
+  .meta({ description: documentWords.plan.measuredAcross });

@@ -3,6 +3,8 @@
  * The error text of every schema in this room is what is *allowed* (see `allowed.ts`).
  */
 import { z } from 'zod';
+import { documentWords } from '#words/document.ts';
+import { refusalWords } from '#words/refusals.ts';
 import { allowedWords } from './allowed.ts';
 
 // zod would write itself a faster reader as text and run it; the page's policy allows no such thing.
@@ -11,23 +13,23 @@ z.config({ jitless: true });
 
 /** A length in millimetres from `least` to `most`. `what` says what it measures. */
 export function length(least: number, most: number, what: string) {
-  const error = `a length from ${least} to ${most} mm`;
+  const error = refusalWords.allowed.length(`${least}`, `${most}`);
   return z
     .number({ error })
     .min(least, { error })
     .max(most, { error })
-    .meta({ description: `${what}, mm` });
+    .meta({ description: documentWords.inMillimetres(what) });
 }
 
 /** A whole number from `least` to `most`. */
 export function count(least: number, most: number, what: string) {
-  const error = `a whole number from ${least} to ${most}`;
+  const error = refusalWords.allowed.count(`${least}`, `${most}`);
   return z.int({ error }).min(least, { error }).max(most, { error }).meta({ description: what });
 }
 
 /** A plain number without a unit from `least` to `most`. */
 export function ratio(least: number, most: number, what: string) {
-  const error = `a number from ${least} to ${most}`;
+  const error = refusalWords.allowed.ratio(`${least}`, `${most}`);
   return z.number({ error }).min(least, { error }).max(most, { error }).meta({ description: what });
 }
 

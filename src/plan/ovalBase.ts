@@ -3,6 +3,7 @@
  * stakes laid in at its corners fan out over the rounding.
  */
 import { z } from 'zod';
+import { documentWords } from '#words/document.ts';
 import { keysOf } from './allowed.ts';
 import { centreLift, upsett } from './baseParts.ts';
 import { limits } from './limits.ts';
@@ -10,15 +11,16 @@ import { count, length } from './numbers.ts';
 import { strandSchema } from './strand.ts';
 
 const { stakes, gap, border, fanned } = limits;
+const { base: baseSays, oval: says } = documentWords;
 
 const oval = {
   kind: z.literal('oval'),
-  lengthwise: count(stakes.least, stakes.most, 'stakes that run the long way'),
-  crosswise: count(stakes.least, stakes.most, 'stakes that run across'),
+  lengthwise: count(stakes.least, stakes.most, baseSays.lengthwise),
+  crosswise: count(stakes.least, stakes.most, baseSays.crosswise),
   stake: strandSchema,
-  gap: length(gap.least, gap.most, 'gap between two stakes of the mat, both ways'),
-  border: length(border.least, border.most, 'width woven flat round the mat'),
-  fanned: count(fanned.least, fanned.most, 'ends laid in at each corner of the mat'),
+  gap: length(gap.least, gap.most, says.gap),
+  border: length(border.least, border.most, says.border),
+  fanned: count(fanned.least, fanned.most, says.fanned),
   upsett,
   centreLift,
 };

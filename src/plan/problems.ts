@@ -1,5 +1,6 @@
 /** What is wrong with a document, key by key, in words for the person who opens it. */
 import type { z } from 'zod';
+import { refusalWords } from '#words/refusals.ts';
 
 export interface Problem {
   /** Name of the file, as the person knows it. */
@@ -14,8 +15,10 @@ export interface Problem {
 
 /** One line: file, path, found, allowed. */
 export function problemText({ file, path, found, allowed }: Problem): string {
-  return `${file}: ${path || 'the whole document'}: found ${found}, allowed is ${allowed}`;
+  return refusalWords.problem(file, path || refusalWords.wholeDocument, found, allowed);
 }
+
+const says = refusalWords.found;
 
 /** More than this many would not be read. */
 const mostProblems = 20;
@@ -49,11 +52,11 @@ export function pathText(path: readonly PropertyKey[]): string {
 /** A value in a few words: short ones as they are, lists and objects by their kind only. */
 export function foundText(value: unknown): string {
   if (typeof value === 'string') return shortened(value);
-  if (Array.isArray(value)) return `a list of ${value.length}`;
-  if (value === undefined) return 'nothing';
+  if (Array.isArray(value)) return says.list(value.length);
+  if (value === undefined) return says.nothing;
   if (value === null) return 'null';
-  if (typeof value === 'object') return 'an object';
-  if (typeof value === 'function') return 'a function';
+  if (typeof value === 'object') return says.object;
+  if (typeof value === 'function') return says.function;
   return String(value);
 }
 
@@ -71,7 +74,7 @@ function problemsOfIssue(issue: z.core.$ZodIssue, value: unknown): Omit<Problem,
   if (issue.code === 'unrecognized_keys') {
     return issue.keys.map((key) => ({
       path: pathText([...path, key]),
-      found: 'an unknown key',
+      found: says.unknownKey,
       allowed,
     }));
   }
@@ -82,7 +85,7 @@ function foundOf(issue: z.core.$ZodIssue, value: unknown): string {
   if (issue.code === 'custom' && typeof issue.params?.found === 'string') {
     return issue.params.found;
   }
-  if (issue.code === 'invalid_key') return `the key ${shortened(String(issue.path.at(-1)))}`;
+  if (issue.code === 'invalid_key') return says.key(shortened(String(issue.path.at(-1))));
   return foundText(valueAt(value, issue.path));
 }
 

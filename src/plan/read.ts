@@ -1,4 +1,5 @@
 /** Reading and writing a design document. Nothing here throws for bad input. */
+import { refusalWords } from '#words/refusals.ts';
 import { jsonFault } from './json.ts';
 import { migrations } from './migrations.ts';
 import type { Problem } from './problems.ts';
@@ -11,6 +12,8 @@ export type PlanReading =
   | { readonly ok: true; readonly plan: Plan }
   | { readonly ok: false; readonly problems: readonly Problem[] };
 
+const says = refusalWords.text;
+
 /** Longest text that is looked at. A plan takes a few thousand characters. */
 export const longestText = 1_000_000;
 
@@ -18,11 +21,11 @@ export const longestText = 1_000_000;
 export function readPlan(text: string, file: string): PlanReading {
   const json = text.startsWith('\uFEFF') ? text.slice(1) : text;
   if (json.trim() === '') {
-    return refused({ file, path: '', found: 'an empty file', allowed: 'a design document' });
+    return refused({ file, path: '', found: says.empty, allowed: says.document });
   }
   if (json.length > longestText) {
-    const found = `${json.length} characters`;
-    return refused({ file, path: '', found, allowed: `at most ${longestText} characters` });
+    const found = says.characters(json.length);
+    return refused({ file, path: '', found, allowed: says.mostCharacters(longestText) });
   }
   const fault = jsonFault(json);
   if (fault && !/^\s*[[{]/.test(json)) return refused({ file, ...noPlan(json) });
@@ -34,7 +37,7 @@ export function readPlan(text: string, file: string): PlanReading {
 export function checkPlan(value: unknown, file: string): PlanReading {
   if (typeof value !== 'object' || value === null || Array.isArray(value)) {
     const found = foundText(value);
-    return refused({ file, path: '', found, allowed: 'an object: a design document' });
+    return refused({ file, path: '', found, allowed: says.object });
   }
   const format: unknown = Reflect.get(value, 'format');
   if (format !== 'girthline') {
@@ -44,9 +47,9 @@ export function checkPlan(value: unknown, file: string): PlanReading {
   const version: unknown = Reflect.get(value, 'version');
   if (!isKnownVersion(version)) {
     const isNewer = typeof version === 'number' && version > planVersion;
-    const newest = `${planVersion}, the newest version that this Girthline understands`;
-    const found = isNewer ? `version ${version}` : foundText(version);
-    return refused({ file, path: 'version', found, allowed: isNewer ? newest : versionsText() });
+    const found = isNewer ? says.version(version) : foundText(version);
+    const allowed = isNewer ? says.newest(planVersion) : versionsText();
+    return refused({ file, path: 'version', found, allowed });
   }
   const current = migrated(value, version);
   const reading = planSchema.safeParse(current);
@@ -65,8 +68,8 @@ export function writePlan(plan: Plan): string {
 /** Of a picture, a letter or a page of the web, not where it stops being JSON but that it is no plan. */
 function noPlan(text: string): Omit<Problem, 'file'> {
   const start = text.trimStart().slice(0, longestStart);
-  const found = `text that begins ${foundText(start.length < longestStart ? start : `${start}…`)}`;
-  return { path: '', found, allowed: 'a plan saved by Girthline, which begins with {' };
+  const found = says.begins(foundText(start.length < longestStart ? start : `${start}…`));
+  return { path: '', found, allowed: says.saved };
 }
 
 const longestStart = 24;
@@ -87,7 +90,7 @@ function migrated(value: object, version: number): object {
 
 function versionsText(): string {
   const versions = [...Object.keys(migrations), planVersion];
-  return versions.length === 1 ? `${planVersion}` : `a version of ${versions.join(', ')}`;
+  return versions.length === 1 ? `${planVersion}` : says.versions(versions.join(', '));
 }
 
 function refused(problem: Problem): PlanReading {

@@ -1,4 +1,5 @@
 /** Ways out of a finding that can be taken with one press: each a plan that is allowed. */
+import { remedyWords } from '#words/remedies.ts';
 import { baseEnds, endCount } from './counts.ts';
 import type { Plan, Weave } from './schema.ts';
 import { planSchema } from './schema.ts';
@@ -38,27 +39,21 @@ function misfits(plan: Plan): number {
 function otherCounts(plan: Plan): Remedy[] {
   const { base, oddEnd } = plan;
   const odd = (kind: Plan['oddEnd']['kind']): Plan => ({ ...plan, oddEnd: { ...oddEnd, kind } });
-  const what = base.kind === 'wheel' ? 'spoke' : 'stake';
+  const says = base.kind === 'wheel' ? remedyWords.spoke : remedyWords.stake;
   if (oddEnd.kind !== 'none') {
-    const left =
-      oddEnd.kind === 'split' ? `Leave the ${what} whole` : `Leave the added ${what} out`;
-    return [{ label: left, plan: odd('none') }];
+    const label = oddEnd.kind === 'split' ? says.leaveWhole : says.leaveOut;
+    return [{ label, plan: odd('none') }];
   }
-  const split: Remedy = { label: `Split a ${what}`, plan: odd('split') };
+  const split: Remedy = { label: says.split, plan: odd('split') };
   if (base.kind === 'board') {
     const more = { ...plan, base: { ...base, ends: baseEnds(base) + 1 } };
-    return [split, { label: 'One stake more in the slot', plan: more }];
+    return [split, { label: remedyWords.oneMoreInSlot, plan: more }];
   }
-  const added = base.kind === 'wheel' ? 'Add half a spoke' : 'Add a stake';
-  return [split, { label: added, plan: odd('added') }];
+  return [split, { label: says.add, plan: odd('added') }];
 }
 
 /** Weaves to change to, nearest first. Twining would change the height of the wall, a twill its looks. */
-const instead: readonly { readonly weave: Weave; readonly label: string }[] = [
-  { weave: 'chased', label: 'Chase two weavers' },
-  { weave: 'rounds', label: 'Weave rows that start and stop' },
-  { weave: 'continuous', label: 'Weave with one weaver, round and round' },
-];
+const instead = ['chased', 'rounds', 'continuous'] as const satisfies readonly Weave[];
 
 /** The bands that have a row in `rows` and are at odds with the count, all in one other weave. */
 function otherWeaves(plan: Plan, rows: ReadonlySet<number>): Remedy[] {
@@ -73,9 +68,9 @@ function otherWeaves(plan: Plan, rows: ReadonlySet<number>): Remedy[] {
     return isNamed && countFit(band.weave, ends) !== 'fits';
   });
   return instead
-    .filter(({ weave }) => countFit(weave, ends) === 'fits')
-    .map(({ weave, label }) => ({
-      label,
+    .filter((weave) => countFit(weave, ends) === 'fits')
+    .map((weave) => ({
+      label: remedyWords.weave[weave],
       plan: {
         ...plan,
         bands: plan.bands.map((band, index) => (named[index] ? { ...band, weave } : band)),

@@ -1,5 +1,7 @@
 /** Rim and handle. */
 import { z } from 'zod';
+import { documentWords } from '#words/document.ts';
+import { refusalWords } from '#words/refusals.ts';
 import { keysOf, kindsOf } from './allowed.ts';
 import { limits } from './limits.ts';
 import { length, oneOf } from './numbers.ts';
@@ -16,33 +18,37 @@ export const handleLimits = {
   earSpread: { least: 0, most: 500 },
 } as const;
 
+const { rim: rimSays, handle: says } = documentWords;
+
 /** A length of a handle, within `range`, mm. */
 const within = (range: { readonly least: number; readonly most: number }, what: string) =>
   length(range.least, range.most, what);
 
-const width = length(limits.width.least, limits.width.most, 'width');
-const thickness = length(limits.thickness.least, limits.thickness.most, 'thickness');
+const width = length(limits.width.least, limits.width.most, rimSays.width);
+const thickness = length(limits.thickness.least, limits.thickness.most, rimSays.thickness);
 
 const lasher = { width };
 const rim = {
   hoop: strandSchema,
-  lap: length(0, 500, 'overlap of the hoop ends'),
-  filler: z.boolean({ error: 'true or false' }).meta({ description: 'a filler between the hoops' }),
+  lap: length(0, 500, rimSays.lap),
+  filler: z
+    .boolean({ error: refusalWords.allowed.trueOrFalse })
+    .meta({ description: rimSays.filler }),
   lasher: z.strictObject(lasher, { error: keysOf(lasher) }),
 };
 
 export const rimSchema = z.strictObject(rim, { error: keysOf(rim) });
 
 const ear = {
-  height: within(handleLimits.earHeight, 'height of the ear, tip to loop'),
-  spread: within(handleLimits.earSpread, 'distance between the two legs of the ear'),
+  height: within(handleLimits.earHeight, says.earHeight),
+  spread: within(handleLimits.earSpread, says.earSpread),
 };
 const earSchema = z.strictObject(ear, { error: keysOf(ear) });
 const bow = { width, thickness };
 const wrap = { width };
 
 const bowAndWrap = {
-  rise: within(handleLimits.rise, 'height of the bow above the rim'),
+  rise: within(handleLimits.rise, says.rise),
   bow: z.strictObject(bow, { error: keysOf(bow) }),
   wrap: z.strictObject(wrap, { error: keysOf(wrap) }),
 };
@@ -52,8 +58,8 @@ const fixed = {
   kind: z.literal('fixed'),
   ...bowAndWrap,
   ear: earSchema.exactOptional(),
-  across: oneOf(handleDirections, 'which way the handle spans the basket'),
-  spread: within(handleLimits.spread, 'distance it holds between its two sides'),
+  across: oneOf(handleDirections, says.across),
+  spread: within(handleLimits.spread, says.spread),
 };
 
 export const handleSchema = z.discriminatedUnion(

@@ -3,6 +3,8 @@
  * It holds what the maker decides and nothing that is computed. Lengths are millimetres.
  */
 import { z } from 'zod';
+import { documentWords } from '#words/document.ts';
+import { refusalWords } from '#words/refusals.ts';
 import { keysOf } from './allowed.ts';
 import { bandsSchema } from './bands.ts';
 import { baseSchema } from './base.ts';
@@ -29,35 +31,33 @@ export const units = ['in', 'cm', 'mm'] as const;
 export const oddEndKinds = ['split', 'added', 'none'] as const;
 export const oddEndPlaces = ['middle of a long side', 'middle of a short side', 'corner'] as const;
 
-const display = { unit: oneOf(units, 'unit on the screen and on paper') };
+const { plan: says, oddEnd: oddEndSays, allowances: allowanceSays } = documentWords;
+
+const display = { unit: oneOf(units, says.unit) };
 
 const oddEnd = {
-  kind: oneOf(oddEndKinds, 'one stake split in two, one end added, or neither'),
-  at: oneOf(oddEndPlaces, 'where the odd end stands').default(defaultOddEndPlace),
+  kind: oneOf(oddEndKinds, oddEndSays.kind),
+  at: oneOf(oddEndPlaces, oddEndSays.at).default(defaultOddEndPlace),
 };
 
 const set = {
-  stakes: ratio(
-    limits.stakeSet.least,
-    limits.stakeSet.most,
-    "share of a stake's bend that stays in it",
-  ),
+  stakes: ratio(limits.stakeSet.least, limits.stakeSet.most, says.stakeSet),
 };
 
 const allowances = {
-  tuck: length(0, 500, 'stake left above the rim at each end, to tuck'),
-  splice: count(0, 50, 'stakes over which a new weaver laps the old one'),
-  taper: length(0, 5000, 'length over which an end of a continuous weaver is thinned'),
-  waste: ratio(0, 1, 'share of all strand that is lost'),
-  usableStrand: length(100, 20_000, 'longest strand that can be counted on'),
-  roundTo: length(0.5, 100, 'step that cut lengths are rounded up to').exactOptional(),
+  tuck: length(0, 500, allowanceSays.tuck),
+  splice: count(0, 50, allowanceSays.splice),
+  taper: length(0, 5000, allowanceSays.taper),
+  waste: ratio(0, 1, allowanceSays.waste),
+  usableStrand: length(100, 20_000, allowanceSays.usableStrand),
+  roundTo: length(0.5, 100, allowanceSays.roundTo).exactOptional(),
 };
 
 const plan = {
   format: z.literal('girthline', { error: '"girthline"' }),
   version: z.literal(planVersion, { error: `${planVersion}` }),
-  name: words(limits.name.least, limits.name.most, 'name of the plan'),
-  notes: words(0, 10_000, 'anything worth writing down').default(''),
+  name: words(limits.name.least, limits.name.most, says.name),
+  notes: words(0, 10_000, says.notes).default(''),
   display: z.strictObject(display, { error: keysOf(display) }).default({ ...defaultDisplay }),
   base: baseSchema,
   oddEnd: z.strictObject(oddEnd, { error: keysOf(oddEnd) }).default({ ...defaultOddEnd }),
@@ -69,7 +69,7 @@ const plan = {
   allowances: z
     .strictObject(allowances, { error: keysOf(allowances) })
     .default({ ...defaultAllowances }),
-  measured: girthByRow('tape girth as woven, by row').default({}),
+  measured: girthByRow(says.measured).default({}),
   measuredAcross: measuredAcross.exactOptional(),
 };
 
@@ -115,6 +115,6 @@ type ReadonlyDeep<T> = { readonly [Key in keyof T]: ReadonlyDeep<T[Key]> };
 
 /** A text of `least` to `most` characters. */
 function words(least: number, most: number, what: string) {
-  const error = `a text of ${least} to ${most} characters`;
+  const error = refusalWords.allowed.text(`${least}`, `${most}`);
   return z.string({ error }).min(least, { error }).max(most, { error }).meta({ description: what });
 }

@@ -1,31 +1,8 @@
-/**
- * Strands as they are sold, to choose from; any other size can be typed. Lengths mm.
- *
- * A figure's source is the title of a page of the trade, `computed` (an inch is 25.4 mm; a half round is
- * half a circle), or `from memory`: coils differ, 10 % and more.
- */
+/** Strands as they are sold, to choose from; any other size can be typed. Lengths mm. */
+import { strandSizeWords } from '#words/strandSizes.ts';
 import type { Strand } from './schema.ts';
-
-/** Pages read, by their number in the trade tables this was written from. */
-const pages = {
-  1: 'How much reed is needed (2010)',
-  3: 'Basket weaving with reeds (1983)',
-  9: 'Practical Basketry, chapter II',
-  12: 'Slotted bases (2009)',
-  16: 'a napkin basket, as patterned',
-  17: 'Single-lashing tutorial',
-  19: 'How to scarf rims',
-  20: 'Using swing handles',
-  21: 'a page on chair cane (2019)',
-  22: 'Determining the right cane size',
-  26: 'Binder cane',
-} as const;
-
-export type SizeSource =
-  | (typeof pages)[keyof typeof pages]
-  | 'computed'
-  | 'from memory'
-  | 'common practice, no source';
+import type { SizeSource } from './sizeSources.ts';
+import { memory, pages, practice } from './sizeSources.ts';
 
 export interface StrandSize {
   /** Trade name: a nominal width, or a number. */
@@ -40,8 +17,6 @@ export interface StrandSize {
   };
 }
 
-const memory = 'from memory';
-
 /** Thickness of a strip of cane of this width. Common practice, no source. */
 export function caneThickness(width: number): number {
   return Math.min(1.2, 0.35 * width);
@@ -54,7 +29,7 @@ const inches = (
   seen: SizeSource = memory,
   thick: SizeSource = memory,
 ): StrandSize => ({
-  name: `${name} in`,
+  name: strandSizeWords.inches(name),
   width: Math.round(inch * 254) / 10,
   thickness,
   sources: { name: seen, width: 'computed', thickness: thick },
@@ -70,7 +45,7 @@ const round = (
   seen: SizeSource = pages[9],
   width: SizeSource = memory,
 ): StrandSize => ({
-  name: `No. ${number}`,
+  name: strandSizeWords.number(number),
   width: across,
   thickness: across,
   sources: { name: seen, width, thickness: width },
@@ -85,8 +60,10 @@ const cane = (
   name,
   width,
   thickness: Math.round(caneThickness(width) * 100) / 100,
-  sources: { name: seen, width: source, thickness: 'common practice, no source' },
+  sources: { name: seen, width: source, thickness: practice },
 });
+
+const canes = strandSizeWords.cane;
 
 /** Usual sizes by section, from the finest to the widest. */
 export const strandSizes: Readonly<Record<Strand['section'] | 'cane', readonly StrandSize[]>> = {
@@ -132,16 +109,16 @@ export const strandSizes: Readonly<Record<Strand['section'] | 'cane', readonly S
     round('12', 9.5, pages[3], pages[3]), // 3/8 in
   ],
   cane: [
-    cane('carriage', 1.6, pages[22]),
-    cane('superfine', 2, pages[22]),
-    cane('fine-fine', 2.25, pages[22]),
-    cane('fine', 2.5, pages[22]),
-    cane('narrow medium', 2.75, pages[22]),
-    cane('medium', 3, pages[22]),
-    cane('common', 3.5, pages[22], pages[21]),
-    cane('4 mm binder', 4, pages[26], pages[26]),
-    cane('5 mm binder', 5, pages[26], pages[26]),
-    cane('6 mm binder', 6, pages[26], pages[26]),
+    cane(canes.carriage, 1.6, pages[22]),
+    cane(canes.superfine, 2, pages[22]),
+    cane(canes.fineFine, 2.25, pages[22]),
+    cane(canes.fine, 2.5, pages[22]),
+    cane(canes.narrowMedium, 2.75, pages[22]),
+    cane(canes.medium, 3, pages[22]),
+    cane(canes.common, 3.5, pages[22], pages[21]),
+    cane(canes.binder('4'), 4, pages[26], pages[26]),
+    cane(canes.binder('5'), 5, pages[26], pages[26]),
+    cane(canes.binder('6'), 6, pages[26], pages[26]),
   ],
 };
 

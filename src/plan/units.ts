@@ -2,6 +2,7 @@
  * Lengths as a person types and reads them. Inside, every length is in millimetres; inches are
  * shown to the sixteenth, centimetres and millimetres to one decimal.
  */
+import { unitWords } from '#words/units.ts';
 import { fractionValue, mixedFraction, withPlainFractions } from './fraction.ts';
 import { withPlainFigures } from './plainFigures.ts';
 import type { Unit } from './schema.ts';
@@ -29,13 +30,10 @@ const unitNames: Readonly<Record<string, Unit>> = {
   '″': 'in',
   '”': 'in',
   "''": 'in',
-  in: 'in',
-  'in.': 'in',
-  inch: 'in',
-  inches: 'in',
-  cm: 'cm',
-  mm: 'mm',
+  ...unitWords.spellings,
 };
+
+const says = unitWords.typed;
 
 const minus = '−';
 
@@ -47,25 +45,24 @@ const longest = 100_000;
  */
 export function parseLength(text: string, unit: Unit, options: LengthInput = {}): ParsedLength {
   const typed = withPlainFractions(withPlainFigures(text)).trim();
-  if (typed === '') return problem('Type a length, such as 3 1/2, 3.5 in or 89 mm.');
+  if (typed === '') return problem(says.nothing);
   const isNegative = /^[-−–]/.test(typed);
-  if (isNegative && !options.signed)
-    return problem(`${quoted(text)}: the length cannot be negative.`);
+  if (isNegative && !options.signed) return problem(says.negative(shortened(text)));
   const unsigned = typed.replace(options.signed ? /^[-−–+]\s*/ : /^\+\s*/, '');
 
   const suffix = /[^\d.,/\s-].*$/.exec(unsigned);
   const named = (suffix?.[0] ?? unit).toLowerCase().trim();
   const given = Object.hasOwn(unitNames, named) ? unitNames[named] : undefined;
-  if (!given) return problem(`${quoted(text)}: a length ends in in, ", cm, mm or in nothing.`);
+  if (!given) return problem(says.otherUnit(shortened(text)));
 
   const body = unsigned.slice(0, suffix?.index).trim();
   if (/^[1-9]\d{0,2},\d{3}$/.test(body)) {
-    return problem(`${quoted(text)}: the comma can be read two ways; leave it out or use a point.`);
+    return problem(says.comma(shortened(text)));
   }
   const value = fractionValue(body) ?? decimalValue(body);
-  if (value === undefined) return problem(`${quoted(text)}: not a number, such as 3 1/2 or 3.5.`);
+  if (value === undefined) return problem(says.noNumber(shortened(text)));
   const mm = value * unitLength[given];
-  if (!(mm <= longest)) return problem(`${quoted(text)}: longer than ${longest / 1000} m.`);
+  if (!(mm <= longest)) return problem(says.tooLong(shortened(text), `${longest / 1000}`));
   return { ok: true, mm: isNegative && mm > 0 ? -mm : mm };
 }
 
@@ -78,7 +75,7 @@ export function formatLength(
   if (!Number.isFinite(mm)) return '–';
   const number = unsignedText(Math.abs(mm), unit);
   const sign = mm < 0 && number !== '0' ? minus : '';
-  return withUnit ? `${sign}${number} ${unit}` : `${sign}${number}`;
+  return withUnit ? `${sign}${number} ${unitWords.length[unit]}` : `${sign}${number}`;
 }
 
 /** A change of length with its sign: `+3/16 in`, `−5 mm`, `0 cm`. */
@@ -102,7 +99,7 @@ function problem(sentence: string): ParsedLength {
   return { ok: false, problem: sentence };
 }
 
-function quoted(text: string): string {
+function shortened(text: string): string {
   const short = text.trim();
-  return `“${short.length > 30 ? `${short.slice(0, 29)}…` : short}”`;
+  return short.length > 30 ? `${short.slice(0, 29)}…` : short;
 }

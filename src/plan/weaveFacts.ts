@@ -6,12 +6,10 @@
 import type { Strand, Weave } from './schema.ts';
 
 export interface WeaveFacts {
-  /** As it is called in a sentence. */
-  readonly name: string;
   /** Stakes after which over and under repeat: 2 for over one, under one; 4 for over two, under two. */
   readonly period: 2 | 4;
   /** Counts of ends that it goes with. */
-  readonly ends: 'odd' | 'even' | 'any' | 'odd, or steps';
+  readonly ends: 'odd' | 'even' | 'any' | 'odd-or-steps';
   /** Strands that lie side by side in one row, turned about each other. */
   readonly strandsInRow: 1 | 2;
   /** Weavers on their way at once, each in rows of its own. */
@@ -20,37 +18,37 @@ export interface WeaveFacts {
   readonly climb: 0 | 1 | 2;
   /** The first and the last end are thinned, since they lie where the spiral starts and runs out. */
   readonly tapers: boolean;
-  /** Wall that a row takes up when butted tight. */
-  readonly takes: 'its width' | 'two thicknesses';
-  /** How it goes round the stakes, which tells its crimp; see `model/quantity/crimp.ts`. */
-  readonly path: 'over and under' | 'helix';
+  /** Wall that a row takes up when butted tight: the width of its weaver, or two thicknesses. */
+  readonly takes: 'width' | 'thicknesses';
+  /**
+   * How it goes round the stakes, over and under in a wave or as a helix, which tells its crimp; see
+   * `model/quantity/crimp.ts`.
+   */
+  readonly path: 'wave' | 'helix';
 }
 
 export const weaveFacts: Readonly<Record<Weave, WeaveFacts>> = {
   continuous: {
-    name: 'one weaver that goes round and round',
     period: 2,
     ends: 'odd', // [37] [41]
     strandsInRow: 1,
     weavers: 1,
     climb: 1, // computed: the loop opens by one pitch a turn
     tapers: true, // common practice, no source
-    takes: 'its width',
-    path: 'over and under',
+    takes: 'width',
+    path: 'wave',
   },
   rounds: {
-    name: 'rows that start and stop',
     period: 2,
     ends: 'even', // [37]; a base of 29 could not take it [42]
     strandsInRow: 1,
     weavers: 1,
     climb: 0, // [1]: each row is the way round and its lap
     tapers: false,
-    takes: 'its width',
-    path: 'over and under',
+    takes: 'width',
+    path: 'wave',
   },
   twined: {
-    name: 'twined strands',
     period: 2,
     ends: 'any', // from memory
     strandsInRow: 2,
@@ -59,36 +57,34 @@ export const weaveFacts: Readonly<Record<Weave, WeaveFacts>> = {
     tapers: false,
     // Two strands cross between the stakes, one over the other: 3.5 mm for #2 round (1.75 mm) butted tight,
     // 3.7 mm at the usual packing; published patterns come to 3.5–4 mm a row (docs/design-file.md).
-    takes: 'two thicknesses',
+    takes: 'thicknesses',
     path: 'helix',
   },
   chased: {
-    name: 'two weavers that chase one another',
     period: 2,
     ends: 'even', // [41] [44] [45]
     strandsInRow: 1,
     weavers: 2,
     climb: 2, // computed: each weaves every other row
     tapers: true, // common practice, no source
-    takes: 'its width',
-    path: 'over and under',
+    takes: 'width',
+    path: 'wave',
   },
   twill: {
-    name: 'a twill over two and under two',
     period: 4,
-    ends: 'odd, or steps', // computed; some twills need odd counts [33]
+    ends: 'odd-or-steps', // computed; some twills need odd counts [33]
     strandsInRow: 1,
     weavers: 1,
     climb: 1, // computed
     tapers: true, // common practice, no source
-    takes: 'its width',
-    path: 'over and under',
+    takes: 'width',
+    path: 'wave',
   },
 };
 
 /** Wall that a row takes up, butted tight, mm. */
 export function tightPitch(weave: Weave, weaver: Strand): number {
-  return weaveFacts[weave].takes === 'its width' ? weaver.width : 2 * weaver.thickness;
+  return weaveFacts[weave].takes === 'width' ? weaver.width : 2 * weaver.thickness;
 }
 
 /**
@@ -117,7 +113,7 @@ export function countFit(weave: Weave, ends: number): CountFit {
       return isOdd ? 'fits' : 'repeats';
     case 'even':
       return isOdd ? 'unmet' : 'fits';
-    case 'odd, or steps':
+    case 'odd-or-steps':
       if (isOdd) return 'fits';
       return twillStep(ends) === 0 ? 'repeats' : 'no diagonal';
   }

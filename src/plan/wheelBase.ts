@@ -3,6 +3,8 @@
  * Every spoke gives two ends; more ends may be laid in partway, as makers do.
  */
 import { z } from 'zod';
+import { documentWords } from '#words/document.ts';
+import { refusalWords } from '#words/refusals.ts';
 import { keysOf } from './allowed.ts';
 import { centreLift, upsett } from './baseParts.ts';
 import { limits } from './limits.ts';
@@ -10,18 +12,19 @@ import { count, length } from './numbers.ts';
 import { strandSchema } from './strand.ts';
 
 const { spokes, ends, diameter, gap } = limits;
+const says = documentWords.wheel;
 
 const added = {
-  ends: count(1, ends.most, 'ends laid in between the spokes'),
-  at: length(diameter.least, diameter.most, 'width across the base where they are laid in'),
+  ends: count(1, ends.most, says.addedEnds),
+  at: length(diameter.least, diameter.most, says.addedAt),
 };
 
 const wheel = {
   kind: z.literal('wheel'),
-  spokes: count(spokes.least, spokes.most, 'spokes that cross at the hub'),
+  spokes: count(spokes.least, spokes.most, says.spokes),
   stake: strandSchema,
-  hub: length(gap.least, diameter.most, 'width across the hub, where the spokes lie on each other'),
-  diameter: length(diameter.least, diameter.most, 'width across the base as woven flat'),
+  hub: length(gap.least, diameter.most, says.hub),
+  diameter: length(diameter.least, diameter.most, says.diameter),
   added: z.strictObject(added, { error: keysOf(added) }).exactOptional(),
   upsett,
   centreLift,
@@ -34,7 +37,7 @@ export const wheelSchema = z.strictObject(wheel, { error: keysOf(wheel) }).check
       code: 'custom',
       input: hub,
       path: ['hub'],
-      message: `less than the ${across} mm across the base`,
+      message: refusalWords.allowed.hub(`${across}`),
       params: { found: `${hub}` },
     });
   }
@@ -43,7 +46,7 @@ export const wheelSchema = z.strictObject(wheel, { error: keysOf(wheel) }).check
       code: 'custom',
       input: more.at,
       path: ['added', 'at'],
-      message: `from the hub's ${hub} mm to less than the ${across} mm across the base`,
+      message: refusalWords.allowed.addedAt(`${hub}`, `${across}`),
       params: { found: `${more.at}` },
     });
   }

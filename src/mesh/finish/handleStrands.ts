@@ -1,4 +1,6 @@
 /** The handle: ears and a swinging bow, or a fixed bow with its legs in the wall; and its wrap. */
+import { drawnWords } from '#words/drawn.ts';
+import { partWords } from '#words/parts.ts';
 import type { Basket } from '../../model/basket.ts';
 import type { Strand as Stock } from '../../model/net/net.ts';
 import { strandColour } from '../../plan/dyes.ts';
@@ -58,11 +60,11 @@ export function handleStrands(
   const arch = archPlaces(near.from, far.from, Math.max(10, rise));
   const places: Place[] = [...near.places, ...arch, ...far.places.toReversed()];
   const colour = strandColour('honey');
-  const bow = strandAlong(places, { name: 'handle bow', stock, colour, seed: 90 });
+  const bow = strandAlong(places, { name: partWords.handleBow, stock, colour, seed: 90 });
   const wrap = wrapStrand(arch.slice(1, -1), handle.bow, handle.wrap.width);
   if (handle.kind !== 'swing') return [bow, wrap];
   const ears = feet.ends.map((end, side) =>
-    earStrand(`ear ${side + 1}`, line, sizes, handle, folded, end),
+    earStrand(drawnWords.ear(side + 1), line, sizes, handle, folded, end),
   );
   return [...ears, bow, wrap];
 }

@@ -1,3 +1,4 @@
+import { drawnWords } from '#words/drawn.ts';
 import type { Basket } from '../../model/basket.ts';
 import type { Strand as Stock } from '../../model/net/net.ts';
 import { strandColour } from '../../plan/dyes.ts';
@@ -47,7 +48,7 @@ export function lashing(basket: Basket, line: RimLine, sizes: RimSizes, stock: S
     through(next, -0.5 * inside);
   }
   const colour = strandColour('bleached');
-  return strandAlong(places, { name: 'lashing', stock, colour, seed: 80, between: 0 });
+  return strandAlong(places, { name: drawnWords.lashing, stock, colour, seed: 80, between: 0 });
 }
 
 /** How far under the wall's top two rows meet at `end`, at least `least` down, mm. */

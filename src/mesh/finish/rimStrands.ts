@@ -1,4 +1,5 @@
 /** The rim: a hoop outside and one inside, the filler between them, the lashing, the tucked stakes. */
+import { partWords } from '#words/parts.ts';
 import type { Basket } from '../../model/basket.ts';
 import type { Strand as Stock } from '../../model/net/net.ts';
 import { fillerThickness } from '../../model/quantity/rimParts.ts';
@@ -58,8 +59,8 @@ export function rimStrands(
   };
   const opposite = 0.5 + Math.round(line.ends / 2);
   return [
-    hoopStrand('outside hoop', plan, line, sizes, 1, 0.5),
-    hoopStrand('inside hoop', plan, line, sizes, -1, opposite),
+    hoopStrand(partWords.outsideHoop, plan, line, sizes, 1, 0.5),
+    hoopStrand(partWords.insideHoop, plan, line, sizes, -1, opposite),
     ...tucks(basket, line, kept, names),
     ...(filler ? [fillerStrand(basket, line)] : []),
     lashing(basket, line, sizes, cane),
@@ -109,7 +110,7 @@ function fillerStrand({ plan }: Basket, line: RimLine): Strand {
   const stock: Stock = { section: 'round', width: fillerThickness, thickness: fillerThickness };
   const colour = strandColour('honey');
   return strandAlong(places, {
-    name: 'rim filler',
+    name: partWords.rimFiller,
     stock,
     colour,
     seed: 70,

@@ -1,3 +1,5 @@
+import { drawnWords } from '#words/drawn.ts';
+import { partWords } from '#words/parts.ts';
 import type { Basket } from '../../model/basket.ts';
 import type { Strand as Stock } from '../../model/net/net.ts';
 import { strandColour } from '../../plan/dyes.ts';
@@ -46,7 +48,7 @@ export function tucks(
       place(2 * over, -0.9 * pitch, inside, 0.8),
       place(2 * over, -1.6 * pitch, inside, 0.3),
     ];
-    const name = `tuck of end ${end + 1}, ${names[own.stake] ?? 'stake'}`;
+    const name = drawnWords.tuck(end + 1, names[own.stake] ?? partWords.stakes.stake);
     const stock: Stock = { ...plan.base.stake, width: 0.92 * own.width };
     const colour = strandColour('natural');
     return [strandAlong(places, { name, stock, colour, seed: 17 + own.stake, between: 0 })];

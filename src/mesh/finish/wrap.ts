@@ -1,4 +1,5 @@
 /** The strip wound round the bow. */
+import { partWords } from '#words/parts.ts';
 import type { Strand as Stock } from '../../model/net/net.ts';
 import { strandColour } from '../../plan/dyes.ts';
 import { caneThickness } from '../../plan/strandSizes.ts';
@@ -44,7 +45,7 @@ export function wrapStrand(
     };
   });
   const colour = strandColour('bleached');
-  return strandAlong(places, { name: 'handle wrap', stock, colour, seed: 95, between: 0 });
+  return strandAlong(places, { name: partWords.handleWrap, stock, colour, seed: 95, between: 0 });
 }
 
 /** The arch `along` mm from its beginning: middle, direction out, and direction across. */

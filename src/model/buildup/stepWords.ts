@@ -1,8 +1,10 @@
 /** What the maker does at a row, in words. */
+import { colourWords } from '#words/colours.ts';
+import { stepWords as says } from '#words/steps.ts';
+import { weaveWords } from '#words/weaves.ts';
 import { bandOfRow, rowCount } from '../../plan/counts.ts';
 import type { Plan } from '../../plan/schema.ts';
 import { formatLength } from '../../plan/units.ts';
-import { weaveFacts } from '../../plan/weaveFacts.ts';
 
 /**
  * What happens at row `row` (1 … rows), in the order in which it is done; the row reached comes last.
@@ -16,43 +18,37 @@ export function stepWords(plan: Plan, row: number, spliceRows: readonly number[]
   const band = bandOfRow(plan, row);
   if (row === 1 || band !== bandOfRow(plan, row - 1)) {
     const { colour, weave, weaver } = band;
-    const strand = `${colour} ${weaver.section} ${formatLength(weaver.width, plan.display.unit)}`;
-    words.push(`${row === 1 ? 'Begin' : 'Go on'} with ${weaveFacts[weave].name}: ${strand}.`);
+    const width = formatLength(weaver.width, plan.display.unit);
+    const dye = Object.hasOwn(colourWords, colour) ? `${colourWords[colour]}` : colour;
+    const strand = says.strand(dye, says.sections[weaver.section], width);
+    words.push((row === 1 ? says.begin : says.goOn)(weaveWords[weave], strand));
   }
-  if (spliceRows.includes(row)) {
-    words.push(`The weaver runs out: splice a new one over ${plan.allowances.splice} stakes.`);
-  }
-  words.push(row === all ? `Row ${row}: the last one.` : `Row ${row} of ${all}.`);
+  if (spliceRows.includes(row)) words.push(says.splice(plan.allowances.splice));
+  words.push(says.row(row, all));
   return words;
 }
 
 /** What comes before the first row: the odd end is made, the sides come up. */
 function startWords({ base, oddEnd }: Plan): string[] {
   const words: string[] = [];
-  if (oddEnd.kind === 'split') words.push(`Split the stake at the ${oddEnd.at}.`);
-  if (oddEnd.kind === 'added') words.push(`Add one end at the ${oddEnd.at}.`);
+  if (oddEnd.kind === 'split') words.push(says.split[oddEnd.at]);
+  if (oddEnd.kind === 'added') words.push(says.added[oddEnd.at]);
   const isFlatFirst =
     base.kind === 'mat' && base.corners.kind === 'fanned' && base.corners.rows > 0;
-  if (!isFlatFirst) words.push(sidesUp(base));
+  if (!isFlatFirst) words.push(says.sidesUp[base.upsett]);
   return words;
-}
-
-function sidesUp({ upsett }: Plan['base']): string {
-  return upsett === 'creased'
-    ? 'Crease the stakes over the edge: the sides come up.'
-    : 'The sides come up, the stakes bending over the first rows.';
 }
 
 function cornerWords({ base }: Plan, row: number): string[] {
   if (base.kind !== 'mat') return [];
   const { kind, rows } = base.corners;
   if (kind === 'pinned' && rows > 0) {
-    if (row === 1) return [`Pin the two stakes of each corner together, for ${rows} rows.`];
-    if (row === rows + 1) return ['Take the pins off the corners.'];
+    if (row === 1) return [says.pin(rows)];
+    if (row === rows + 1) return [says.unpin];
   }
   if (kind === 'fanned' && rows > 0) {
-    if (row === 1) return [`Weave flat round the base, for ${rows} rows; let the corners fan.`];
-    if (row === rows + 1) return [sidesUp(base)];
+    if (row === 1) return [says.fan(rows)];
+    if (row === rows + 1) return [says.sidesUp[base.upsett]];
   }
   return [];
 }

@@ -4,6 +4,7 @@
  * same share of the wall; where it has another base, in proportion to the base, as a line follows its
  * base elsewhere (plan/rescale.ts).
  */
+import { comparingWords } from '#words/comparing.ts';
 import { baseGirth } from '../../plan/baseSize.ts';
 import { rowCount } from '../../plan/counts.ts';
 import { legalGirth } from '../../plan/edit.ts';
@@ -107,8 +108,8 @@ function byHand(
 
 function blendName(a: Plan, b: Plan, t: number): string {
   const percent = Math.round(100 * t);
-  const name = `${a.name.slice(0, 50).trim()}, ${percent} % towards ${b.name.slice(0, 50).trim()}`;
-  return name.trim();
+  const short = ({ name }: Plan) => name.slice(0, 50).trim();
+  return comparingWords.blend(short(a), percent, short(b)).trim();
 }
 
 function onWall(row: number, rows: number): number {

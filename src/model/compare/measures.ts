@@ -1,4 +1,5 @@
 /** Two baskets compared in a few figures: the second less the first. */
+import { comparingWords } from '#words/comparing.ts';
 import type { MeasureKind } from '../../plan/measureText.ts';
 import type { Basket } from '../basket.ts';
 import type { Part } from '../quantity/part.ts';
@@ -21,6 +22,8 @@ export function measures(a: Basket, b: Basket): readonly Measure[] {
   });
 }
 
+const says = comparingWords;
+
 type Figure = readonly [name: string, kind: MeasureKind, value: number];
 
 function figures(basket: Basket): readonly Figure[] {
@@ -28,24 +31,24 @@ function figures(basket: Basket): readonly Figure[] {
   const { belly, rim } = summary;
   const needs = quantities(basket);
   return [
-    ['Height', 'length', summary.height],
-    ['Belly, tape girth', 'length', belly.tapeGirth],
-    ['Belly, at row', 'count', belly.row],
-    ['Rim, tape girth', 'length', rim.tapeGirth],
-    ['Rim, length', 'length', rim.length],
-    ['Rim, width', 'length', rim.width],
-    ['Lean at the rim', 'angle', rows.at(-1)?.lean ?? Number.NaN],
-    ['Feet', 'count', summary.feet],
-    ['Height of the feet', 'length', summary.footHeight],
-    ['Clear under the middle', 'length', summary.centreClearance],
-    ['Capacity', 'capacity', summary.capacity],
-    ['Ends', 'count', summary.ends],
-    ['Rows', 'count', summary.rows],
-    ['Stakes, longest to cut', 'length', Math.max(0, ...needs.stakes.map(({ length }) => length))],
-    ['Stakes, all', 'strand', together(needs.stakes)],
-    ['Weavers, all', 'strand', needs.weavers.reduce((sum, { length }) => sum + length, 0)],
-    ['Rim strands, all', 'strand', together(needs.rim)],
-    ['Handle strands, all', 'strand', together(needs.handle)],
+    [says.height, 'length', summary.height],
+    [says.bellyGirth, 'length', belly.tapeGirth],
+    [says.bellyRow, 'count', belly.row],
+    [says.rimGirth, 'length', rim.tapeGirth],
+    [says.rimLength, 'length', rim.length],
+    [says.rimWidth, 'length', rim.width],
+    [says.rimLean, 'angle', rows.at(-1)?.lean ?? Number.NaN],
+    [says.feet, 'count', summary.feet],
+    [says.footHeight, 'length', summary.footHeight],
+    [says.clearance, 'length', summary.centreClearance],
+    [says.capacity, 'capacity', summary.capacity],
+    [says.ends, 'count', summary.ends],
+    [says.rows, 'count', summary.rows],
+    [says.longestStake, 'length', Math.max(0, ...needs.stakes.map(({ length }) => length))],
+    [says.stakes, 'strand', together(needs.stakes)],
+    [says.weavers, 'strand', needs.weavers.reduce((sum, { length }) => sum + length, 0)],
+    [says.rim, 'strand', together(needs.rim)],
+    [says.handle, 'strand', together(needs.handle)],
   ];
 }
 

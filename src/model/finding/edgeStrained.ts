@@ -1,3 +1,4 @@
+import { findingWords } from '#words/findings.ts';
 import { bandOfRow } from '../../plan/counts.ts';
 import type { Finding } from '../basket.ts';
 import type { Find, RowValue } from './family.ts';
@@ -40,9 +41,12 @@ function finding(rows: readonly number[], worst: RowValue, limit: number): Findi
     rows,
     value: worst.value,
     limit,
-    text:
-      `${named(rows)}: one edge of the flat weaver is ${percent(worst.value)} longer than its middle ` +
-      `(row ${worst.row}); beyond ${percent(limit)} it ${isMuch ? 'cups or its edge stands off' : 'may cup'}. ` +
-      'A narrower weaver lies flatter, and so does a gentler change of girth.',
+    text: findingWords.edgeStrained(
+      named(rows),
+      worst.row,
+      percent(worst.value),
+      percent(limit),
+      isMuch,
+    ),
   };
 }

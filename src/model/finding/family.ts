@@ -1,4 +1,5 @@
 /** What the findings have in common: one function a file, a reading in, what it gives rise to out. */
+import { findingWords } from '#words/findings.ts';
 import type { Finding, Measured } from '../basket.ts';
 
 export type Find = (reading: Measured) => readonly Finding[];
@@ -32,8 +33,7 @@ export function stretches(found: readonly RowValue[]): Stretch[] {
 
 /** `Row 5`, or `Rows 5 to 9`. */
 export function named(rows: readonly number[]): string {
-  const [first, last] = [rows[0], rows.at(-1)];
-  return first === last ? `Row ${first}` : `Rows ${first} to ${last}`;
+  return findingWords.rows(rows[0], rows.at(-1));
 }
 
 /** A length of so many mm, for the view to write in the plan's unit. */

@@ -1,4 +1,5 @@
 /** (`!`: typed arrays in a hot loop.) */
+import { findingWords } from '#words/findings.ts';
 import { smoothLength } from '../net/smoothLength.ts';
 import type { Find } from './family.ts';
 import { mm, percent } from './family.ts';
@@ -29,10 +30,12 @@ export const flatRowsOff: Find = ({ net, positions }) => {
       rows: [],
       value,
       limit: allowed,
-      text:
-        `The base: a row woven flat would have to be ${mm(Math.abs(by))} ` +
-        `${by > 0 ? 'longer' : 'shorter'} than it is, ${percent(Math.abs(value))} of it ` +
-        `(${percent(allowed)} is let pass). Lift the base less, or turn up more gently.`,
+      text: findingWords.flatRowsOff(
+        mm(Math.abs(by)),
+        by > 0,
+        percent(Math.abs(value)),
+        percent(allowed),
+      ),
     },
   ];
 };

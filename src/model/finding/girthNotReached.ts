@@ -1,3 +1,4 @@
+import { findingWords } from '#words/findings.ts';
 import type { Find } from './family.ts';
 import { mm, named, percent, stretches } from './family.ts';
 
@@ -13,8 +14,6 @@ export const girthNotReached: Find = ({ rows }) => {
   }));
   return stretches(off.filter(({ value }) => Math.abs(value) > allowed)).map(({ rows, worst }) => {
     const { girth = 0, girthReached = 0 } = rows.length > 0 ? reading(worst.row) : {};
-    const way = worst.value < 0 ? 'short of' : 'over';
-    const by = mm(Math.abs(girthReached - girth));
     return {
       kind: 'girth-not-reached',
       severity: Math.abs(worst.value) > astray ? 'stop' : 'warn',
@@ -22,10 +21,15 @@ export const girthNotReached: Find = ({ rows }) => {
       rows,
       value: worst.value,
       limit: allowed,
-      text:
-        `${named(rows)} cannot take the planned girth: row ${worst.row} comes out ${by} ${way} ` +
-        `${mm(girth)}, which is ${percent(Math.abs(worst.value))} (${percent(allowed)} is let pass). ` +
-        'The shape shown is the nearest that can be woven: let the girth change more gently here.',
+      text: findingWords.girthNotReached({
+        where: named(rows),
+        row: worst.row,
+        isShort: worst.value < 0,
+        by: mm(Math.abs(girthReached - girth)),
+        girth: mm(girth),
+        share: percent(Math.abs(worst.value)),
+        allowed: percent(allowed),
+      }),
     };
   });
 

@@ -1,4 +1,5 @@
 /** (`!`: typed arrays in a hot loop.) */
+import { findingWords } from '#words/findings.ts';
 import { rowCount } from '../../plan/counts.ts';
 import type { Find } from './family.ts';
 import { mm, named, percent, stretches } from './family.ts';
@@ -26,7 +27,6 @@ export const handleNotHeld: Find = ({ plan, net, positions }) => {
   const found = Array.from(worst, (value, index) => ({ row: index + 1, value }));
   return stretches(found.filter(({ value }) => value !== 0)).map(({ rows: own, worst: most }) => {
     const planned = length[(most.row - 1) * pairs]!;
-    const [far, way] = most.value > 0 ? ['too far', 'wider'] : ['not far enough', 'narrower'];
     return {
       kind: 'handle-not-held',
       severity: 'warn',
@@ -34,10 +34,13 @@ export const handleNotHeld: Find = ({ plan, net, positions }) => {
       rows: own,
       value: most.value / planned,
       limit: allowed,
-      text:
-        `${named(own)}: the wall cannot keep to the handle's legs; at row ${most.row} they stand ` +
-        `${mm(Math.abs(most.value))} ${far} apart (${percent(allowed)} is let pass). Plan the handle ` +
-        `${way}, or give these rows more girth.`,
+      text: findingWords.handleNotHeld(
+        named(own),
+        most.row,
+        mm(Math.abs(most.value)),
+        most.value > 0,
+        percent(allowed),
+      ),
     };
   });
 };

@@ -1,3 +1,4 @@
+import { findingWords } from '#words/findings.ts';
 import type { Find } from './family.ts';
 import { mm } from './family.ts';
 
@@ -13,8 +14,6 @@ export const notSettled: Find = ({ settling: { converged, lastStep, iterations }
           rows: [],
           value: lastStep,
           limit: 0,
-          text:
-            `The shape had not come to rest after ${iterations} steps ` +
-            `(${lastStep < 1 ? 'it was still moving a little' : `the last one moved it by ${mm(lastStep)}`}): take its figures as rough. A gentler girth line settles.`,
+          text: findingWords.notSettled(iterations, lastStep < 1 ? undefined : mm(lastStep)),
         },
       ];

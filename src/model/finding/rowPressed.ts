@@ -1,4 +1,5 @@
 /** (`!`: typed arrays in a hot loop.) */
+import { findingWords } from '#words/findings.ts';
 import type { Net } from '../net/net.ts';
 import type { Find } from './family.ts';
 import { named, stretches } from './family.ts';
@@ -40,10 +41,7 @@ export const rowPressed: Find = ({ net, settling: { rowTension } }) => {
     rows,
     value: worst.value,
     limit: 1,
-    text:
-      `${named(rows)}: the stakes press the rows together, about row ${worst.row} with ` +
-      `${worst.value.toFixed(1)} times what rings of this weaver bear before they go oval. Shape the ` +
-      'stakes beforehand (a larger set), use a stiffer weaver, or curve the wall less.',
+    text: findingWords.rowPressed(named(rows), worst.row, worst.value.toFixed(1)),
   }));
 };
 

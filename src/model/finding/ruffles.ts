@@ -1,3 +1,4 @@
+import { findingWords } from '#words/findings.ts';
 import type { Finding } from '../basket.ts';
 import type { Find } from './family.ts';
 import { mm, named, stretches } from './family.ts';
@@ -24,9 +25,7 @@ export const ruffles: Find = ({ net: { rows } }) => {
         rows,
         value: worst.value,
         limit,
-        text:
-          `${named(rows)} will ruffle: row ${worst.row} opens by ${mm(worst.value)}, and a wall that ` +
-          `lies quite flat takes ${mm(limit)}. Spread the opening over more rows.`,
+        text: findingWords.ruffles(named(rows), worst.row, mm(worst.value), mm(limit)),
       };
     }),
     ...tooFar(-1).map(({ rows, worst }): Finding => {
@@ -38,9 +37,7 @@ export const ruffles: Find = ({ net: { rows } }) => {
         rows,
         value: worst.value,
         limit: -limit,
-        text:
-          `${named(rows)} will fold in: row ${worst.row} closes by ${mm(-worst.value)}, and a wall ` +
-          `that lies quite flat takes ${mm(limit)}. Spread the drawing in over more rows.`,
+        text: findingWords.folds(named(rows), worst.row, mm(-worst.value), mm(limit)),
       };
     }),
   ];

@@ -1,3 +1,4 @@
+import { findingWords } from '#words/findings.ts';
 import type { Finding } from '../basket.ts';
 import type { Find } from './family.ts';
 import { mm, named, stretches } from './family.ts';
@@ -27,9 +28,7 @@ export const stakeGaps: Find = ({ plan, rows }) => {
         rows,
         value: worst.value,
         limit: -shaved * width,
-        text:
-          `${named(rows)}: neighbouring stakes lie over one another by ${mm(-worst.value)} (up to ` +
-          `${mm(shaved * width)} can be shaved off). Draw in less, or use narrower or fewer stakes.`,
+        text: findingWords.stakesOverlap(named(rows), mm(-worst.value), mm(shaved * width)),
       }),
     ),
     ...stretches(sparse.map(({ row, gapMost }) => ({ row, value: gapMost }))).map(
@@ -40,9 +39,7 @@ export const stakeGaps: Find = ({ plan, rows }) => {
         rows,
         value: worst.value,
         limit: most,
-        text:
-          `${named(rows)}: stakes stand up to ${mm(worst.value)} apart, where ${mm(most)} is let pass, ` +
-          'and carry the weaver badly. Add stakes, or open out less.',
+        text: findingWords.stakesFarApart(named(rows), mm(worst.value), mm(most)),
       }),
     ),
   ];

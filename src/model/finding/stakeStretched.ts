@@ -1,4 +1,5 @@
 /** (`!`: typed arrays in a hot loop.) */
+import { findingWords } from '#words/findings.ts';
 import type { Finding } from '../basket.ts';
 import type { Stake } from '../net/net.ts';
 import type { Find } from './family.ts';
@@ -34,10 +35,12 @@ export const stakeStretched: Find = ({ net, positions }) => {
         rows: rows.filter((row) => row > 0),
         value: worst.value,
         limit: allowed,
-        text:
-          `${where(rows)}: a stake would have to be ${percent(Math.abs(worst.value))} ` +
-          `${worst.value > 0 ? 'longer' : 'shorter'} than it is (${percent(allowed)} is let pass). ` +
-          'The shape shown is a compromise: change the girth more gently, or lift the base less.',
+        text: findingWords.stakeStretched(
+          where(rows),
+          percent(Math.abs(worst.value)),
+          worst.value > 0,
+          percent(allowed),
+        ),
       };
     },
   );
@@ -46,7 +49,7 @@ export const stakeStretched: Find = ({ net, positions }) => {
 /** The rows by name; row 0 is the base. */
 function where(rows: readonly number[]): string {
   if (rows[0] !== 0) return named(rows);
-  return rows.length === 1 ? 'The base' : `The base and the rows up to ${rows.at(-1)}`;
+  return rows.length === 1 ? findingWords.base : findingWords.baseAndRows(rows.at(-1) ?? 0);
 }
 
 /** Row that segment `at` leads up to; 0 in the base. */

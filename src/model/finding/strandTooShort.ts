@@ -1,3 +1,4 @@
+import { findingWords } from '#words/findings.ts';
 import type { Find } from './family.ts';
 import { mm } from './family.ts';
 
@@ -14,9 +15,7 @@ export const strandTooShort: Find = ({ plan, cutList }) => {
       rows: [],
       value: longest.length,
       limit,
-      text:
-        `A ${longest.part} is ${mm(longest.length)} long, more than the ${mm(limit)} that a strand ` +
-        'is counted on for. Look out longer strands, or plan a lower wall.',
+      text: findingWords.strandTooShort(longest.part, mm(longest.length), mm(limit)),
     },
   ];
 };

@@ -1,3 +1,4 @@
+import { findingWords } from '#words/findings.ts';
 import type { Find } from './family.ts';
 import { mm } from './family.ts';
 
@@ -16,8 +17,8 @@ export const tightBend: Find = ({ plan, stakes }) => {
   if (sharp.length === 0) return [];
   const value = Math.min(...sharp.map(({ tightestBend }) => tightestBend));
   const cracks = value < past * thickness;
-  const limit = (cracks ? past : near) * thickness;
-  const who = sharp.length === 1 ? 'A stake is' : `The stakes of ${sharp.length} ends are`;
+  const times = cracks ? past : near;
+  const limit = times * thickness;
   return [
     {
       kind: 'tight-bend',
@@ -26,11 +27,13 @@ export const tightBend: Find = ({ plan, stakes }) => {
       rows: [],
       value,
       limit,
-      text:
-        `${who} bent to a radius of down to ${mm(value)}, ` +
-        `${cracks ? 'likely to crack even when soaked' : 'near the limit when soaked'}: ` +
-        `${cracks ? past : near} times the thickness is ${mm(limit)}. Soak well and pinch the bend ` +
-        'with pliers, crease it, or use thinner stakes.',
+      text: findingWords.tightBend({
+        ends: sharp.length,
+        radius: mm(value),
+        cracks,
+        times,
+        limit: mm(limit),
+      }),
     },
   ];
 };

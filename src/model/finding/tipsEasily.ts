@@ -1,3 +1,4 @@
+import { findingWords } from '#words/findings.ts';
 import type { Find } from './family.ts';
 import { rocks } from './rocks.ts';
 
@@ -16,9 +17,7 @@ export const tipsEasily: Find = (reading) => {
       rows: [],
       value: tipAngle,
       limit: enough,
-      text:
-        `It tips over when tilted by ${tipAngle.toFixed(0)}°, empty; ${enough}° is the least to ` +
-        'aim for. Make the base larger, the wall lower, or let the corners stand lower.',
+      text: findingWords.tipsEasily(tipAngle.toFixed(0), enough),
     },
   ];
 };

@@ -1,5 +1,6 @@
 /** The handle: ears, bow and wrap. */
 
+import { partWords } from '#words/parts.ts';
 import { caneThickness } from '../../plan/strandSizes.ts';
 import type { Measured } from '../basket.ts';
 import { archLength } from './arch.ts';
@@ -50,13 +51,13 @@ export function handleNeed({ plan, net, summary }: Measured): HandleNeed {
   };
   const foot = handle.kind === 'fixed' ? wall : turnIn;
   const ears = ear
-    ? [{ part: 'ear', count: 2, needed: archLength(ear.spread, ear.height), stock }]
+    ? [{ part: partWords.ear, count: 2, needed: archLength(ear.spread, ear.height), stock }]
     : [];
   return {
     parts: [
       ...ears,
-      { part: 'handle bow', count: 1, needed: arch + 2 * foot, stock },
-      { part: 'handle wrap', count: 1, needed: wrap.length, stock: cane },
+      { part: partWords.handleBow, count: 1, needed: arch + 2 * foot, stock },
+      { part: partWords.handleWrap, count: 1, needed: wrap.length, stock: cane },
     ],
     wrap,
     span,

@@ -1,4 +1,6 @@
 /** Everything one basket takes, read off the settled basket. Lengths mm, weights g. */
+import { partWords } from '#words/parts.ts';
+import { quantityWords } from '#words/quantities.ts';
 import { cutStep } from '../../plan/cutStep.ts';
 import type { Measured } from '../basket.ts';
 import type { WrapNeed } from './handleParts.ts';
@@ -7,6 +9,7 @@ import { strandGrams } from './mass.ts';
 import type { Part, Stock } from './part.ts';
 import { rimNeed } from './rimParts.ts';
 import { roundedUp } from './roundedUp.ts';
+import { undyed } from './stock.ts';
 import type { WeaverNeed } from './weavers.ts';
 import { weaverNeeds } from './weavers.ts';
 
@@ -40,6 +43,8 @@ export interface Material {
   readonly grams: number;
 }
 
+const hoops: ReadonlySet<string> = new Set([partWords.outsideHoop, partWords.insideHoop]);
+
 /** The cut list, the weavers and the materials of one basket. */
 export function quantities(basket: Measured): Quantities {
   const { plan } = basket;
@@ -54,7 +59,7 @@ export function quantities(basket: Measured): Quantities {
       part,
       count,
       needed: length,
-      stock: { section: sectionNamed(section), width, thickness, colour: 'natural' },
+      stock: { section: sectionNamed(section), width, thickness, colour: undyed },
     }),
   );
   const weavers = weaverNeeds(basket);
@@ -62,14 +67,16 @@ export function quantities(basket: Measured): Quantities {
   const handle = handleNeed(basket);
   const [rimParts, handleParts] = [rim.parts.map(cut), handle.parts.map(cut)];
   const materials = gathered([
-    ...stakes.map((part) => used(part, 'stakes')),
+    ...stakes.map((part) => used(part, quantityWords.stakes)),
     ...weavers.map(({ stock, length, first, last }) => ({
       stock,
       length,
-      use: first === last ? `row ${first}` : `rows ${first}–${last}`,
+      use: quantityWords.rows(first, last),
     })),
-    ...rimParts.map((part) => used(part, part.part.endsWith('hoop') ? 'hoops' : part.part)),
-    ...handleParts.map((part) => used(part, part.part === 'ear' ? 'ears' : part.part)),
+    ...rimParts.map((part) => used(part, hoops.has(part.part) ? quantityWords.hoops : part.part)),
+    ...handleParts.map((part) =>
+      used(part, part.part === partWords.ear ? quantityWords.ears : part.part),
+    ),
   ]);
   return {
     step,

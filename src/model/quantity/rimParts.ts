@@ -1,5 +1,6 @@
 /** The rim: two hoops, the filler between them, and the lashing that holds them. */
 
+import { partWords } from '#words/parts.ts';
 import { caneThickness } from '../../plan/strandSizes.ts';
 import type { Measured } from '../basket.ts';
 import { halfWall } from '../read/wallThickness.ts';
@@ -34,8 +35,8 @@ export function rimNeed({ plan, net, rows }: Measured): RimNeed {
   const round = Math.PI * hoop.thickness;
   const inner = last.girthReached - 2 * Math.PI * halfWall(plan, last.row);
   const parts: Omit<Part, 'length'>[] = [
-    { part: 'outside hoop', count: 1, needed: last.tapeGirth + round + lap, stock },
-    { part: 'inside hoop', count: 1, needed: Math.max(0, inner - round) + lap, stock },
+    { part: partWords.outsideHoop, count: 1, needed: last.tapeGirth + round + lap, stock },
+    { part: partWords.insideHoop, count: 1, needed: Math.max(0, inner - round) + lap, stock },
   ];
   if (filler) {
     const reed: Stock = {
@@ -44,7 +45,7 @@ export function rimNeed({ plan, net, rows }: Measured): RimNeed {
       thickness: fillerThickness,
       colour: undyed,
     };
-    parts.push({ part: 'rim filler', count: 1, needed: last.tapeGirth, stock: reed });
+    parts.push({ part: partWords.rimFiller, count: 1, needed: last.tapeGirth, stock: reed });
   }
   const lashes = net.ends.length;
   const band = plan.bands.at(-1);
@@ -57,7 +58,7 @@ export function rimNeed({ plan, net, rows }: Measured): RimNeed {
     colour: undyed,
   };
   parts.push({
-    part: 'lasher',
+    part: partWords.lasher,
     count: 1,
     needed: lasherLength(lashes, last.tapeGirth, bundle),
     stock: cane,

@@ -1,7 +1,7 @@
 /** What to buy for a class: one list for all its baskets. */
+import { quantityWords } from '#words/quantities.ts';
 import type { Unit } from '../../plan/schema.ts';
 import type { Material, Quantities } from './quantities.ts';
-import type { YieldSource } from './yields.ts';
 import { yieldOf } from './yields.ts';
 
 /** One line of the list. Lengths mm, weights g. */
@@ -11,27 +11,19 @@ export interface ShoppingLine {
   readonly length: number;
   readonly grams: number;
   /** What it is sold by, and how much strand that is. */
-  readonly unit: SaleUnit;
+  readonly unit: string;
   readonly perUnit: number;
   readonly buy: number;
   /** Left over when all baskets are made, the waste counted as lost. */
   readonly left: number;
-  readonly source: YieldSource;
+  /** Where the figure for a unit comes from. */
+  readonly source: string;
 }
 
-export type SaleUnit =
-  | '1 lb coil'
-  | '500 g bundle'
-  | '1000 ft hank'
-  | '500 ft half hank'
-  | '500 ft coil';
+const coilGrams = { poundCoil: 453.59237, bundle: 500 } as const;
+const hankLength = { hank: 304_800, halfHank: 152_400, caneCoil: 152_400 } as const;
 
-const coilGrams = { '1 lb coil': 453.59237, '500 g bundle': 500 } as const;
-const hankLength = {
-  '1000 ft hank': 304_800,
-  '500 ft half hank': 152_400,
-  '500 ft coil': 152_400,
-} as const;
+const { sold, sources } = quantityWords;
 
 /** Chair cane is sold up to 3.5 mm; wider is binder cane. */
 const widestChairCane = 3.75;
@@ -74,12 +66,12 @@ function saleUnit(
 ): Pick<ShoppingLine, 'unit' | 'perUnit' | 'source'> {
   if (stock.section === 'cane') {
     const isChair = stock.width < widestChairCane;
-    const hank = length <= hankLength['500 ft half hank'] ? '500 ft half hank' : '1000 ft hank';
-    const name = isChair ? hank : '500 ft coil';
-    const source = isChair ? 'published' : 'from memory';
-    return { unit: name, perUnit: hankLength[name], source };
+    const hank = length <= hankLength.halfHank ? 'halfHank' : 'hank';
+    const name = isChair ? hank : 'caneCoil';
+    const source = isChair ? sources.published : sources.memory;
+    return { unit: sold[name], perUnit: hankLength[name], source };
   }
-  const name = unit === 'in' ? '1 lb coil' : '500 g bundle';
+  const name = unit === 'in' ? 'poundCoil' : 'bundle';
   const { lengthPerGram, source } = yieldOf(stock);
-  return { unit: name, perUnit: coilGrams[name] * lengthPerGram, source };
+  return { unit: sold[name], perUnit: coilGrams[name] * lengthPerGram, source: sources[source] };
 }

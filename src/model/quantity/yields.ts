@@ -7,7 +7,7 @@ import { strandGrams } from './mass.ts';
 import type { Section, Stock } from './part.ts';
 
 /** Where a figure comes from. */
-export type YieldSource = 'published' | 'from memory' | 'computed';
+export type YieldSource = 'published' | 'memory' | 'computed';
 
 export interface Yield {
   /** Millimetres of strand to a gram. */
@@ -66,7 +66,7 @@ export function yieldOf(stock: Stock): Yield {
   const best = lines.toSorted((one, other) => off(one) - off(other))[0];
   const computed = 1 / strandGrams(stock, 1);
   if (best && off(best) <= near) {
-    const [, feet, source = 'from memory'] = best;
+    const [, feet, source = 'memory'] = best;
     const lengthPerGram = (feet * foot) / pound;
     const share = lengthPerGram / computed;
     if (share > 1 / odd && share < odd) return { lengthPerGram, source };

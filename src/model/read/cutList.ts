@@ -1,19 +1,10 @@
 /** What to cut before the first row is woven. */
+import { partWords } from '#words/parts.ts';
 import { matSize } from '../../plan/baseSize.ts';
 import type { Plan } from '../../plan/schema.ts';
 import type { CutPart } from '../basket.ts';
-import type { Net, Stake } from '../net/net.ts';
+import type { Net } from '../net/net.ts';
 import { baseLength, pairedEnd, stakeAt } from './stakes.ts';
-
-/** What the cut list calls each part of the base. */
-const names: Readonly<Record<Stake['part'], string>> = {
-  lengthwise: 'lengthwise stake',
-  crosswise: 'crosswise stake',
-  spoke: 'spoke',
-  fanned: 'corner stake',
-  stake: 'stake',
-  added: 'added stake',
-};
 
 /**
  * Stakes by part, lengths mm: what lies in the base, and the wall and the tuck at each end that goes up. A
@@ -39,10 +30,13 @@ export function cutList(plan: Plan, net: Net): CutPart[] {
   for (const stake of net.stakes) {
     if (stake === second) continue;
     const ups = stake.ends.filter((end) => end >= 0).length;
-    const split = stake === host && plan.oddEnd.kind === 'split' ? ', split at one end' : '';
-    add(`${names[stake.part]}${split}`, baseLength(stake) + ups * side);
+    const name = partWords.stakes[stake.part];
+    const isSplit = stake === host && plan.oddEnd.kind === 'split';
+    add(isSplit ? partWords.splitStake(name) : name, baseLength(stake) + ups * side);
   }
-  if (host && plan.oddEnd.kind === 'added') add(names.added, baseLength(host) / 2 + side);
+  if (host && plan.oddEnd.kind === 'added') {
+    add(partWords.stakes.added, baseLength(host) / 2 + side);
+  }
   return [...list, ...fillers(plan)];
 }
 
@@ -50,7 +44,7 @@ function fillers({ base }: Plan): CutPart[] {
   if (base.kind !== 'mat' || !base.fillers) return [];
   const { length, width } = matSize(base);
   const line = (way: 'lengthwise' | 'crosswise', long: number): CutPart => ({
-    part: `${way} filler`,
+    part: partWords.fillers[way],
     count: base.fillers?.[way] ?? 0,
     length: long,
     section: base.stake.section,

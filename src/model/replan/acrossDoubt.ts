@@ -1,7 +1,10 @@
 /** Whether a length or a width measured across a row can be right. */
+import { replanWords } from '#words/replan.ts';
 import { limits } from '../../plan/limits.ts';
 import { mm } from '../finding/family.ts';
 import type { Doubt } from './doubt.ts';
+
+const says = replanWords.across;
 
 export interface AcrossAt {
   readonly row: number;
@@ -28,30 +31,29 @@ export function acrossDoubt(value: number, at: AcrossAt): Doubt | null {
   const { least, most } = limits.across;
   const { row, which, girth, other, expected } = at;
   if (!(value >= least && value <= most)) {
-    const text = `${mm(value)} cannot be: across a row is ${mm(least)} to ${mm(most)}.`;
+    const text = says.impossible(mm(value), mm(least), mm(most));
     return { isImpossible: true, text };
   }
   if (2 * value > girth * (1 + slack)) {
-    return doubt(
-      `Row ${row} is ${mm(girth)} round, so no way across it is more than half of that, ` +
-        `${mm(girth / 2)}. Is ${mm(value)} the ${which}?`,
-    );
+    return doubt(says.tooLong[which](row, mm(girth), mm(girth / 2), mm(value)));
   }
   if (other !== undefined) {
     const [shortest, longest] = [2 * Math.hypot(value, other), 2 * (value + other)];
     if (girth > longest * (1 + slack) || girth < shortest * (1 - slack)) {
       return doubt(
-        `${mm(value)} by ${mm(other)} is between ${mm(shortest)} and ${mm(longest)} round, and row ` +
-          `${row} is ${mm(girth)}. Measure once more, outside and level?`,
+        says.noSuchLoop({
+          size: mm(value),
+          other: mm(other),
+          shortest: mm(shortest),
+          longest: mm(longest),
+          row,
+          girth: mm(girth),
+        }),
       );
     }
   }
   if (Math.abs(value / expected - 1) > far) {
-    const way = value > expected ? 'more' : 'less';
-    return doubt(
-      `${mm(Math.abs(value - expected))} ${way} than the ${mm(expected)} that row ${row} settles to. ` +
-        'Measured outside, at the same row?',
-    );
+    return doubt(says.off(mm(Math.abs(value - expected)), value > expected, mm(expected), row));
   }
   return null;
 }

@@ -1,4 +1,5 @@
 /** What the rows to come have in store, said before they are woven. */
+import { replanWords } from '#words/replan.ts';
 import { bandOfRow } from '../../plan/counts.ts';
 import type { Basket, Finding } from '../basket.ts';
 import { mm, stretches } from '../finding/family.ts';
@@ -33,10 +34,7 @@ function narrowGaps({ plan, net, rows }: Basket, from: number): Finding[] {
       rows: all,
       value,
       limit,
-      text:
-        `At this pull the gaps close below the strand's width at row ${first}: down to ` +
-        `${mm(value)} on the mean, and the strand is ${mm(limit)} wide. Ease the pull, or shave the ` +
-        'stakes before you get there.',
+      text: replanWords.gapsNarrow(first, mm(value), mm(limit)),
     };
   });
 }

@@ -1,6 +1,9 @@
 /** Whether a measured value can be right; asked at once, while the tape is still in the hand. */
+import { replanWords } from '#words/replan.ts';
 import { limits } from '../../plan/limits.ts';
 import { mm } from '../finding/family.ts';
+
+const says = replanWords.girth;
 
 export interface Doubt {
   /** Nothing that a plan can hold; else it can be kept all the same. */
@@ -29,28 +32,21 @@ export function girthDoubt(
 ): Doubt | null {
   const { least: shortest, most: longest } = limits.girth;
   if (!(tape >= shortest && tape <= longest)) {
-    const text = `${mm(tape)} cannot be: a girth is ${mm(shortest)} to ${mm(longest)}.`;
+    const text = says.impossible(mm(tape), mm(shortest), mm(longest));
     return { isImpossible: true, text };
   }
   const share = tape / expected;
   if (share > twice) {
-    return doubt(
-      `${mm(tape)} is ${times(share)} the ${mm(expected)} of row ${row}. Was the tape round once?`,
-    );
+    return doubt(says.twice(mm(tape), times(share), mm(expected), row));
   }
   if (tape < least) {
-    return doubt(
-      `${mm(tape)} is shorter than the base allows: even drawn in all the way, row ${row} would ` +
-        `measure ${mm(least)}. Is it the whole way round?`,
-    );
+    return doubt(says.tooShort(mm(tape), row, mm(least)));
   }
   if (share < half) {
-    return doubt(`${mm(tape)} is ${times(share)} the ${mm(expected)} of row ${row}. Half the way?`);
+    return doubt(says.half(mm(tape), times(share), mm(expected), row));
   }
   if (Math.abs(share - 1) > far) {
-    const way = share > 1 ? 'more' : 'less';
-    const by = mm(Math.abs(tape - expected));
-    return doubt(`${by} ${way} than row ${row} was to have. Measure once more?`);
+    return doubt(says.off(mm(Math.abs(tape - expected)), share > 1, row));
   }
   return null;
 }
@@ -59,13 +55,10 @@ export function girthDoubt(
 export function heightDoubt(height: number, row: number, expected: number): Doubt | null {
   const share = height / expected;
   if (!(height > 0 && height < limits.girth.most)) {
-    return { isImpossible: true, text: `${mm(height)} cannot be the height of row ${row}.` };
+    return { isImpossible: true, text: replanWords.height.impossible(mm(height), row) };
   }
   if (share > 1.3 || share < 0.75) {
-    return doubt(
-      `The plan has ${mm(expected)} at the top of row ${row}, and packing cannot make ${mm(height)} ` +
-        'of it. Was it measured from the table, at the middle of a side?',
-    );
+    return doubt(replanWords.height.off(mm(expected), row, mm(height)));
   }
   return null;
 }
@@ -75,5 +68,5 @@ function doubt(text: string): Doubt {
 }
 
 function times(share: number): string {
-  return `${share.toFixed(share < 1 ? 2 : 1)} times`;
+  return share.toFixed(share < 1 ? 2 : 1);
 }

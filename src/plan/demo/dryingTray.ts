@@ -1,13 +1,11 @@
+import { demoWords } from '#words/demo.ts';
 import type { PlanDocument } from '../schema.ts';
 
 /** Wide and shallow, its sides leaning out all the way. */
 export const dryingTray = {
   format: 'girthline',
   version: 1,
-  name: 'Drying tray',
-  notes:
-    'For apple rings on the drying loft. Let the same length into every row, the most of it ' +
-    'between the corner stakes. An even count of ends, so two weavers chase one another.',
+  ...demoWords.dryingTray,
   display: { unit: 'cm' },
   base: {
     kind: 'mat',

@@ -1,13 +1,11 @@
+import { demoWords } from '#words/demo.ts';
 import type { PlanDocument } from '../schema.ts';
 
 /** Square at the table and round at the rim, with one girth from bottom to top. */
 export const labelPot = {
   format: 'girthline',
   version: 1,
-  name: 'Label pot',
-  notes:
-    'For tree labels and pencils in the grafting shed. A square base creased over a ruler, every ' +
-    'row the same girth: the corners go by themselves on the way up.',
+  ...demoWords.labelPot,
   base: {
     kind: 'mat',
     lengthwise: 7,

@@ -1,14 +1,11 @@
+import { demoWords } from '#words/demo.ts';
 import type { PlanDocument } from '../schema.ts';
 
 /** A long base with rounded ends, and a fixed handle that holds the sides. */
 export const loafBasket = {
   format: 'girthline',
   version: 1,
-  name: 'Loaf basket',
-  notes:
-    'For the loaves of the orchard supper. Weave a border flat round the mat and lay a stake in at ' +
-    'each of its corners; set the handle in before the rim goes on, so that it holds the sides. An ' +
-    'even count of ends: two weavers chase one another.',
+  ...demoWords.loafBasket,
   base: {
     kind: 'oval',
     lengthwise: 3,

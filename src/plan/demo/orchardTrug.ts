@@ -1,14 +1,11 @@
+import { demoWords } from '#words/demo.ts';
 import type { PlanDocument } from '../schema.ts';
 
 /** The first basket that a newcomer sees: oblong, on four feet, with a belly and one split stake. */
 export const orchardTrug = {
   format: 'girthline',
   version: 1,
-  name: 'Orchard trug',
-  notes:
-    'Second evening at the Tidemill orchard. Holds a good picking of eating apples. Push the ' +
-    'middle of the base in well while the stakes are wet, so that it stands on its four corners. ' +
-    'Pins off after row 8; belly at row 20; then draw in evenly to the rim.',
+  ...demoWords.orchardTrug,
   base: {
     kind: 'mat',
     lengthwise: 5,

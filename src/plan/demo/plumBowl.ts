@@ -1,14 +1,11 @@
+import { demoWords } from '#words/demo.ts';
 import type { PlanDocument } from '../schema.ts';
 
 /** Round from the hub to the rim, opening all the way: eight spokes and one half, 17 ends. */
 export const plumBowl = {
   format: 'girthline',
   version: 1,
-  name: 'Plum bowl',
-  notes:
-    'For the first plums on the kitchen table. Eight spokes laid over each other and half a spoke ' +
-    'beside them, so that one weaver can go round and round. Thin spokes: crease them over the edge ' +
-    'of the base and let them lean out.',
+  ...demoWords.plumBowl,
   display: { unit: 'cm' },
   base: {
     kind: 'wheel',

@@ -1,13 +1,11 @@
+import { demoWords } from '#words/demo.ts';
 import type { PlanDocument } from '../schema.ts';
 
 /** A round belly carried high, and a shoulder over it. */
 export const russetJar = {
   format: 'girthline',
   version: 1,
-  name: 'Russet jar',
-  notes:
-    'For russets kept till spring. Two twined rows hold the square, then it swells to row 22 and ' +
-    'the shoulder is drawn over in the last rows: keep the weaver wet and pull a little each row.',
+  ...demoWords.russetJar,
   base: {
     kind: 'mat',
     lengthwise: 7,

@@ -1,0 +1,22 @@
+/** Figures by which two baskets are compared, and the name of a plan between two. */
+export const comparingWords = {
+  height: 'Height',
+  bellyGirth: 'Belly, tape girth',
+  bellyRow: 'Belly, at row',
+  rimGirth: 'Rim, tape girth',
+  rimLength: 'Rim, length',
+  rimWidth: 'Rim, width',
+  rimLean: 'Lean at the rim',
+  feet: 'Feet',
+  footHeight: 'Height of the feet',
+  clearance: 'Clear under the middle',
+  capacity: 'Capacity',
+  ends: 'Ends',
+  rows: 'Rows',
+  longestStake: 'Stakes, longest to cut',
+  stakes: 'Stakes, all',
+  weavers: 'Weavers, all',
+  rim: 'Rim strands, all',
+  handle: 'Handle strands, all',
+  blend: (one: string, percent: number, other: string) => `${one}, ${percent} % towards ${other}`,
+};

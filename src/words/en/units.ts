@@ -1,0 +1,32 @@
+import type { Unit } from '../../plan/schema.ts';
+
+/** Units as they are written and typed, and what is wrong with a typed length. */
+export const unitWords = {
+  length: { in: 'in', cm: 'cm', mm: 'mm' } satisfies Record<Unit, string>,
+  feet: 'ft',
+  metres: 'm',
+  dryQuarts: 'dry qt',
+  litres: 'l',
+  degrees: 'degrees',
+  number: 'number',
+
+  /** Spellings that are understood behind a typed length, in lower case. */
+  spellings: {
+    in: 'in',
+    'in.': 'in',
+    inch: 'in',
+    inches: 'in',
+    cm: 'cm',
+    mm: 'mm',
+  } satisfies Record<string, Unit>,
+
+  typed: {
+    nothing: 'Type a length, such as 3 1/2, 3.5 in or 89 mm.',
+    negative: (typed: string) => `“${typed}”: the length cannot be negative.`,
+    otherUnit: (typed: string) => `“${typed}”: a length ends in in, ", cm, mm or in nothing.`,
+    comma: (typed: string) =>
+      `“${typed}”: the comma can be read two ways; leave it out or use a point.`,
+    noNumber: (typed: string) => `“${typed}”: not a number, such as 3 1/2 or 3.5.`,
+    tooLong: (typed: string, metres: string) => `“${typed}”: longer than ${metres} m.`,
+  },
+};
