@@ -1,4 +1,4 @@
-import { useDeferredValue, useEffect, useMemo, useRef, useState } from 'react';
+import { memo, useEffect, useMemo, useRef, useState } from 'react';
 import { girthLineWords } from '#words/girthLine.ts';
 import { rowTableWords as words } from '#words/rowTable.ts';
 import { WordHelp } from '../form/WordHelp.tsx';
@@ -19,6 +19,8 @@ export interface RowTableProps {
   readonly row: number | null;
   readonly onRow: (row: number | null) => void;
   readonly onChange: ChangePlan;
+  /** The plan at the moment of an edit, where it may be newer than `plan`. */
+  readonly present?: () => Plan;
   /** Saves the chart as a file; left out where it cannot be saved yet. */
   readonly onSave?: (() => void) | undefined;
 }
@@ -26,29 +28,26 @@ export interface RowTableProps {
 const { headings } = words;
 
 /** The chart to weave against: one line a row, the last row at the top as on the basket. */
-export function RowTable(props: RowTableProps) {
-  const { plan, girths, basket, row, onRow, onChange, onSave } = props;
+export const RowTable = memo(function RowTable(props: RowTableProps) {
+  const { plan, girths, basket, row, onRow, onChange, present = () => plan, onSave } = props;
   const { unit } = plan.display;
   const [isRimFirst, setRimFirst] = useState(true);
-  // in a drag, figures follow when there is time for them
-  const latestRows = useMemo(() => ({ plan, girths, basket }), [plan, girths, basket]);
-  const shown = useDeferredValue(latestRows);
-  const rows = useMemo(() => tableRows(shown.plan, shown.girths, shown.basket), [shown]);
+  const rows = useMemo(() => tableRows(plan, girths, basket), [plan, girths, basket]);
   const ordered = isRimFirst ? rows.toReversed() : rows;
   const { scroller, active, listeners } = useRowPointing(row, onRow, rows.length);
 
-  const latest = useRef({ plan, onChange });
+  const latest = useRef({ present, onChange });
   useEffect(() => {
-    latest.current = { plan, onChange };
+    latest.current = { present, onChange };
   });
   const [edits] = useState(() => ({
     set(at: number, girth: number, merge?: string) {
-      const { plan: now, onChange: tell } = latest.current;
-      tell(setRowByHand(now, at, girth), girthLineWords.acts.setRow(at), merge);
+      const { present: now, onChange: tell } = latest.current;
+      tell(setRowByHand(now(), at, girth), girthLineWords.acts.setRow(at), merge);
     },
     clear(at: number) {
-      const { plan: now, onChange: tell } = latest.current;
-      tell(clearRow(now, at), girthLineWords.acts.clearRow(at));
+      const { present: now, onChange: tell } = latest.current;
+      tell(clearRow(now(), at), girthLineWords.acts.clearRow(at));
     },
   }));
 
@@ -100,4 +99,4 @@ export function RowTable(props: RowTableProps) {
       </div>
     </div>
   );
-}
+});

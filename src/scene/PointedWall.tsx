@@ -30,6 +30,7 @@ export function PointedWall({ basket, onRow }: Props) {
         if (feel.current) {
           const bands = wallBands(feel.current);
           fillGeometry(geometry, bands);
+          geometry.boundingSphere = null;
           trianglesPerRow.current = bands.trianglesPerRow;
           feel.current = null;
         }

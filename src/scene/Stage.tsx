@@ -1,12 +1,14 @@
-import { lazy, Suspense, useMemo, useState } from 'react';
+import { lazy, Suspense, useLayoutEffect, useMemo, useState } from 'react';
 import { sceneWords } from '#words/scene.ts';
 import type { BasketMesh } from '../mesh/basketMesh.ts';
 import type { RowTints } from '../mesh/rowTints.ts';
 import { tinted } from '../mesh/rowTints.ts';
 import type { Basket } from '../model/basket.ts';
 import { Eye } from './Eye.tsx';
-import type { Inset } from './frameBasket.ts';
+import type { Extent, Inset } from './frameBasket.ts';
 import { extent } from './frameBasket.ts';
+import type { Live } from './live.ts';
+import { live, useLive } from './live.ts';
 import { PointedWall } from './PointedWall.tsx';
 import type { ReadingWords } from './Readings.tsx';
 import type { TakePicture } from './Snapshot.tsx';
@@ -47,19 +49,18 @@ interface Props {
 
 /** The settled basket on a table, to be turned by hand. Scene units: centimetres, y up. */
 export function Stage(props: Props) {
-  const { basket, mesh, row, onRow, view, onView, theme, viewNonce = 0 } = props;
-  const { readings = null, tints = null, onPicture } = props;
+  const { basket, mesh, onRow, onView, theme, viewNonce = 0 } = props;
   const [homeComings, setHomeComings] = useState(0);
-  const colours = stageColours[theme];
   const size = useMemo(
     () => (basket ? extent(basket, mesh?.fittings.positions) : null),
     [basket, mesh],
   );
   const reach = useReach(size);
-  const weavers = useMemo(
-    () => (mesh && tints ? tinted(mesh.weavers, tints) : mesh?.weavers),
-    [mesh, tints],
-  );
+  const shown = { ...props, size, nonce: viewNonce + homeComings };
+  // handed on past the canvas, which need not be drawn anew for another shape
+  const [handed] = useState(() => live<SceneProps>(shown));
+  useLayoutEffect(() => handed.set(shown));
+  const contents = useMemo(() => <Scene handed={handed} />, [handed]);
   return (
     <StageCanvas
       theme={theme}
@@ -72,6 +73,27 @@ export function Stage(props: Props) {
         onView('quarter');
       }}
     >
+      {contents}
+    </StageCanvas>
+  );
+}
+
+interface SceneProps extends Props {
+  readonly size: Extent | null;
+  readonly nonce: number;
+}
+
+/** What stands on the table. */
+function Scene({ handed }: { readonly handed: Live<SceneProps> }) {
+  const { basket, mesh, row, onRow, view, theme, size, nonce, inset, ...rest } = useLive(handed);
+  const { readings = null, tints = null, onPicture } = rest;
+  const colours = stageColours[theme];
+  const weavers = useMemo(
+    () => (mesh && tints ? tinted(mesh.weavers, tints) : mesh?.weavers),
+    [mesh, tints],
+  );
+  return (
+    <>
       {basket && mesh && weavers && size && (
         <>
           <StrandSet mesh={mesh.stakes} picked={null} accent={colours.accent} />
@@ -89,16 +111,11 @@ export function Stage(props: Props) {
             </Suspense>
           )}
           <PointedWall basket={basket} onRow={onRow} />
-          <Eye
-            extent={size}
-            view={view}
-            nonce={viewNonce + homeComings}
-            {...(props.inset && { inset: props.inset })}
-          />
+          <Eye extent={size} view={view} nonce={nonce} {...(inset && { inset })} />
         </>
       )}
       {onPicture && <Snapshot onReady={onPicture} />}
-    </StageCanvas>
+    </>
   );
 }
 

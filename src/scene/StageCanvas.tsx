@@ -1,6 +1,6 @@
 import { Canvas, extend } from '@react-three/fiber';
 import type { ReactNode } from 'react';
-import { useState } from 'react';
+import { useMemo, useState } from 'react';
 import {
   Color,
   DirectionalLight,
@@ -37,7 +37,7 @@ interface Props {
   readonly whenLost: string;
   readonly onRow: (row: number | null) => void;
   readonly onDoubleClick?: () => void;
-  /** What stands on the table. */
+  /** What stands on the table. The same element again leaves the canvas as it is. */
   readonly children: ReactNode;
 }
 
@@ -52,9 +52,9 @@ export function StageCanvas({
   children,
 }: Props) {
   const [isLost, setLost] = useState(false);
-  const colours = stageColours[theme];
-  return (
-    <div className="stage" role="img" aria-label={label} onDoubleClick={onDoubleClick}>
+  const canvas = useMemo(() => {
+    const colours = stageColours[theme];
+    return (
       <Canvas
         frameloop="demand"
         shadows="percentage"
@@ -70,6 +70,11 @@ export function StageCanvas({
         {children}
         <LostPicture onLost={setLost} />
       </Canvas>
+    );
+  }, [theme, reach, onRow, children]);
+  return (
+    <div className="stage" role="img" aria-label={label} onDoubleClick={onDoubleClick}>
+      {canvas}
       {isLost && (
         <p className="stage-lost" role="status">
           {whenLost}

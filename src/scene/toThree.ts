@@ -19,7 +19,11 @@ interface Triangles {
   readonly indices: Uint32Array;
 }
 
-/** Puts positions, normals and triangles into `geometry`. */
+/**
+ * Puts positions, normals and triangles into `geometry`. Its bounds are not worked out anew: they only put
+ * what is drawn into an order. Who tries a ray against it, or leaves out what is off the picture, sets them
+ * to null.
+ */
 export function fillGeometry(geometry: BufferGeometry, mesh: Triangles): void {
   const sameSize =
     geometry.getAttribute('position')?.count === mesh.positions.length / 3 &&
@@ -32,8 +36,6 @@ export function fillGeometry(geometry: BufferGeometry, mesh: Triangles): void {
   copied(geometry, 'position', mesh.positions);
   if (mesh.normals) copied(geometry, 'normal', mesh.normals);
   fillIndex(geometry, mesh.indices, sameSize);
-  geometry.boundingSphere = null;
-  geometry.boundingBox = null;
 }
 
 /** Colours of strands, and the row to pick out. */

@@ -1,4 +1,4 @@
-import { useDeferredValue, useMemo, useState } from 'react';
+import { useMemo, useState } from 'react';
 import { appWords } from '#words/app.ts';
 import { FindingList } from '../charts/FindingList.tsx';
 import { GirthLine } from '../charts/GirthLine.tsx';
@@ -10,8 +10,9 @@ import { PlanPanel } from '../panel/PlanPanel.tsx';
 import type { Plan } from '../plan/schema.ts';
 import { Room } from './Room.tsx';
 import { StageRoom } from './StageRoom.tsx';
-import { saveRows } from './save.ts';
+import { saveRowsNow } from './save.ts';
 import { Tabs } from './Tabs.tsx';
+import { useCalm } from './useCalm.ts';
 import { useMedia } from './useMedia.ts';
 
 const tabs = [
@@ -31,8 +32,7 @@ export function Bench() {
   const row = useStudio(({ row }) => row);
   const { pointAt, change } = presentStudio();
   const girths = useMemo(() => girthLine(plan), [plan]);
-  // in a drag, what is read rather than watched follows when there is time for it
-  const read = useDeferredValue(useMemo(() => ({ plan, basket }), [plan, basket]));
+  const read = useCalm(useMemo(() => ({ plan, girths, basket }), [plan, girths, basket]));
   const room = (name: TabName) => ({
     name,
     isTab: isNarrow,
@@ -57,13 +57,14 @@ export function Bench() {
       </Room>
       <Room {...room('rows')} title={appWords.rooms.rowChart}>
         <RowTable
-          plan={plan}
-          girths={girths}
-          basket={basket}
+          plan={read.plan}
+          girths={read.girths}
+          basket={read.basket}
+          present={presentPlan}
           row={row}
           onRow={pointAt}
           onChange={change}
-          onSave={basket ? () => saveRows(basket) : undefined}
+          onSave={basket ? saveRowsNow : undefined}
         />
       </Room>
       <Room {...room('summary')} title={appWords.rooms.summary} takesKeyboard>

@@ -3,7 +3,7 @@ import { appWords } from '#words/app.ts';
 import { presentStudio, useStudio } from '../keep/useStudio.ts';
 import { FilePick } from './FilePick.tsx';
 import { fetched } from './fetched.tsx';
-import { savePlan, saveRows } from './save.ts';
+import { savePlan, saveRowsNow } from './save.ts';
 import { useShutMenu } from './useShutMenu.ts';
 
 const link = fetched(async () => (await import('./take/LinkDialog.tsx')).LinkDialog);
@@ -62,9 +62,4 @@ export function FileMenu({ onFiles }: Props) {
       {isLinked && <link.View onClose={() => setLinked(false)} />}
     </div>
   );
-}
-
-function saveRowsNow(): void {
-  const { basket } = presentStudio();
-  if (basket) saveRows(basket);
 }

@@ -7,8 +7,8 @@ import { Guide } from './guide/Guide.tsx';
 import { Header } from './Header.tsx';
 import { Help } from './Help.tsx';
 import { ProblemBanner } from './ProblemBanner.tsx';
+import { ShapeTimes } from './ShapeTimes.ts';
 import { useKeys } from './useKeys.ts';
-import { useShapeTimes } from './useShapeTimes.ts';
 import { useTheme } from './useTheme.ts';
 import './help.css';
 import './pieces.css';
@@ -23,7 +23,6 @@ export function Studio() {
   const showHelp = useCallback(() => help.current?.showModal(), []);
   useKeys(showHelp);
   useTheme();
-  useShapeTimes();
   return (
     <div className="studio">
       <Header onFiles={takeFiles} onHelp={showHelp} />
@@ -34,6 +33,7 @@ export function Studio() {
         onEnd={() => setTouring(false)}
       />
       <Bench />
+      <ShapeTimes />
       <FileDrop onFiles={takeFiles} />
       <Help dialog={help} onTour={() => setTouring(true)} />
     </div>

@@ -1,7 +1,7 @@
 /** Files for the person at the page: the plan and the row chart. */
 import { appWords } from '#words/app.ts';
 import { rowsCsv } from '../export/rowsCsv.ts';
-import type { Basket } from '../model/basket.ts';
+import { presentStudio } from '../keep/useStudio.ts';
 import { writePlan } from '../plan/read.ts';
 import type { Plan } from '../plan/schema.ts';
 
@@ -10,8 +10,10 @@ export function savePlan(plan: Plan): void {
   download(`${fileStem(plan.name)}.girthline.json`, 'application/json', writePlan(plan));
 }
 
-/** Offers the row chart as `name rows.csv`. */
-export function saveRows(basket: Basket): void {
+/** Offers the row chart of the basket at hand as `name rows.csv`; nothing before one has settled. */
+export function saveRowsNow(): void {
+  const { basket } = presentStudio();
+  if (!basket) return;
   download(appWords.fileName.rows(fileStem(basket.plan.name)), 'text/csv', rowsCsv(basket));
 }
 

@@ -1,14 +1,14 @@
-import { useCallback, useSyncExternalStore } from 'react';
+import { useCallback, useMemo, useSyncExternalStore } from 'react';
 
 /** Whether a media query holds, now and as it changes. */
 export function useMedia(query: string): boolean {
+  const media = useMemo(() => globalThis.matchMedia(query), [query]);
   const subscribe = useCallback(
     (onChange: () => void) => {
-      const media = globalThis.matchMedia(query);
       media.addEventListener('change', onChange);
       return () => media.removeEventListener('change', onChange);
     },
-    [query],
+    [media],
   );
-  return useSyncExternalStore(subscribe, () => globalThis.matchMedia(query).matches);
+  return useSyncExternalStore(subscribe, () => media.matches);
 }

@@ -69,7 +69,7 @@ export function settler(
       if (polish) warm.cancel();
       newest += 1;
       asked.set(newest, { plan, time: performance.now(), fresh: polish });
-      warm.ask({ number: newest, plan, fresh: polish });
+      warm.ask({ number: newest, plan, fresh: polish, drags: true });
     },
     dispose() {
       clearTimeout(pausing);

@@ -8,6 +8,8 @@ export interface Question {
   readonly number: number;
   readonly plan: Plan;
   readonly fresh: boolean;
+  /** Asked of the worker that drags go to: it makes ready for them while nothing is asked. */
+  readonly drags?: true;
 }
 
 /** What came of a plan: the settled basket and its ribbons (a lighter look unless asked afresh), or why there is none. */
