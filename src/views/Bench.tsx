@@ -32,7 +32,11 @@ export function Bench() {
   const row = useStudio(({ row }) => row);
   const { pointAt, change } = presentStudio();
   const girths = useMemo(() => girthLine(plan), [plan]);
-  const read = useCalm(useMemo(() => ({ plan, girths, basket }), [plan, girths, basket]));
+  const isAtRest = useStudio(({ state, settling }) => state === 'settled' && !!settling?.polished);
+  const read = useCalm(
+    useMemo(() => ({ plan, girths, basket }), [plan, girths, basket]),
+    !isAtRest,
+  );
   const room = (name: TabName) => ({
     name,
     isTab: isNarrow,

@@ -1,14 +1,16 @@
 import { startTransition, useEffect, useRef, useState } from 'react';
 
 /**
- * `value`, but no newer one until the last has stood for `pause` ms: for figures that are read rather than
- * watched, which need not be drawn anew for every shape of a drag. The last value always comes.
+ * `value`; but while it is `hurried`, no newer one until the last has stood for `pause` ms. For figures that
+ * are read rather than watched, which need not be drawn anew for every shape of a drag. The last always comes.
  */
-export function useCalm<T>(value: T, pause = 150): T {
+export function useCalm<T>(value: T, hurried: boolean, pause = 150): T {
   const [shown, setShown] = useState(value);
   const since = useRef(Number.NEGATIVE_INFINITY);
+  const isNew = !Object.is(value, shown);
+  if (isNew && !hurried) setShown(() => value);
   useEffect(() => {
-    if (Object.is(value, shown)) return;
+    if (!isNew) return;
     const show = () => {
       since.current = performance.now();
       startTransition(() => setShown(() => value));
@@ -20,6 +22,6 @@ export function useCalm<T>(value: T, pause = 150): T {
     }
     const timer = setTimeout(show, wait);
     return () => clearTimeout(timer);
-  }, [value, shown, pause]);
-  return shown;
+  }, [value, isNew, pause]);
+  return hurried ? shown : value;
 }

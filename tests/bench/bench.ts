@@ -60,7 +60,9 @@ process.stderr.write(
     ['load to first basket, from the service worker', load.handedOver.fromWorker, 'ms', 1000],
     ['  the same, drawn in software, cold', load.drawn.cold, 'ms', null],
     ['  from the service worker', load.drawn.fromWorker, 'ms', null],
-    ['script on the page for each shape of a drag', page.later.scriptMean, 'ms', 8],
+    ['script on the page in a frame of a drag, 95 % under', page.frameScriptP95, 'ms', 8],
+    ['  the mean of all frames', page.frameScriptMean, 'ms', null],
+    ['  all script of a drag over the shapes shown in it', page.later.scriptMean, 'ms', null],
     [`shelf of ${shelf.plans} plans opens, the first time`, shelf.first, 'ms', 300],
     ['  later, median', shelf.later, 'ms', 300],
     ...Object.entries(scripts).map(
