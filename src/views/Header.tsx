@@ -3,6 +3,7 @@ import { presentComparison } from '../keep/compareHere.ts';
 import { presentStudio, useStudio } from '../keep/useStudio.ts';
 import { units } from '../plan/schema.ts';
 import { FileMenu } from './FileMenu.tsx';
+import { HelpButton } from './help/HelpButton.tsx';
 import { PlanName } from './PlanName.tsx';
 import { PrintButton } from './print/PrintButton.tsx';
 import { UndoButtons } from './UndoButtons.tsx';
@@ -55,15 +56,7 @@ export function Header({ onFiles, onHelp }: Props) {
           </select>
         </label>
         <PrintButton />
-        <button
-          type="button"
-          data-tour="help"
-          aria-label={appWords.help}
-          title={appWords.helpWithKey}
-          onClick={onHelp}
-        >
-          ?
-        </button>
+        <HelpButton onHelp={onHelp} />
       </div>
     </header>
   );

@@ -1,16 +1,17 @@
-import { useCallback, useRef, useState } from 'react';
+import { useCallback, useEffect, useState } from 'react';
 import { appWords } from '#words/app.ts';
 import { presentStudio, useStudio } from '../keep/useStudio.ts';
 import { Bench } from './Bench.tsx';
 import { FileDrop } from './FileDrop.tsx';
 import { Guide } from './guide/Guide.tsx';
+import { isTourWanted, tourBegins } from './guide/leaveForTour.ts';
 import { Header } from './Header.tsx';
-import { Help } from './Help.tsx';
+import { HelpPage } from './help/HelpPage.tsx';
+import { useHelp } from './help/useHelp.ts';
 import { ProblemBanner } from './ProblemBanner.tsx';
 import { ShapeTimes } from './ShapeTimes.ts';
 import { useKeys } from './useKeys.ts';
 import { useTheme } from './useTheme.ts';
-import './help.css';
 import './pieces.css';
 import './studio.css';
 
@@ -18,24 +19,21 @@ import './studio.css';
 export function Studio() {
   const problem = useStudio(({ problem }) => problem);
   const showProblem = useStudio(({ showProblem }) => showProblem);
-  const help = useRef<HTMLDialogElement>(null);
-  const [isTouring, setTouring] = useState(false);
-  const showHelp = useCallback(() => help.current?.showModal(), []);
-  useKeys(showHelp);
+  const [isTouring, setTouring] = useState(isTourWanted);
+  const startTour = useCallback(() => setTouring(true), []);
+  const help = useHelp();
+  useEffect(tourBegins, []);
+  useKeys();
   useTheme();
   return (
     <div className="studio">
-      <Header onFiles={takeFiles} onHelp={showHelp} />
+      <Header onFiles={takeFiles} onHelp={help.show} />
       {problem && <ProblemBanner problem={problem} onDismiss={() => showProblem(null)} />}
-      <Guide
-        isTouring={isTouring}
-        onStart={() => setTouring(true)}
-        onEnd={() => setTouring(false)}
-      />
+      <Guide isTouring={isTouring} onStart={startTour} onEnd={() => setTouring(false)} />
       <Bench />
       <ShapeTimes />
       <FileDrop onFiles={takeFiles} />
-      <Help dialog={help} onTour={() => setTouring(true)} />
+      <HelpPage dialog={help.dialog} page="plan" onTour={startTour} />
     </div>
   );
 }

@@ -2,19 +2,19 @@ import { useEffect } from 'react';
 import { presentStudio } from '../keep/useStudio.ts';
 import { stageViews } from './stageViews.ts';
 
-/** Keys that work wherever nothing is being typed: views, undo and redo, help. */
-export function useKeys(onHelp: () => void): void {
+/** Keys that work wherever nothing is being typed: views, undo and redo. */
+export function useKeys(): void {
   useEffect(() => {
     const onKey = (event: KeyboardEvent) => {
       if (event.defaultPrevented || event.altKey || isTyping(event.target)) return;
-      const act = event.ctrlKey || event.metaKey ? undoKey(event) : plainKey(event, onHelp);
+      const act = event.ctrlKey || event.metaKey ? undoKey(event) : plainKey(event);
       if (!act) return;
       event.preventDefault();
       act();
     };
     globalThis.addEventListener('keydown', onKey);
     return () => globalThis.removeEventListener('keydown', onKey);
-  }, [onHelp]);
+  }, []);
 }
 
 function undoKey({ key, shiftKey }: KeyboardEvent): (() => void) | undefined {
@@ -24,8 +24,7 @@ function undoKey({ key, shiftKey }: KeyboardEvent): (() => void) | undefined {
   return letter === 'y' ? redo : undefined;
 }
 
-function plainKey({ key }: KeyboardEvent, onHelp: () => void): (() => void) | undefined {
-  if (key === '?') return onHelp;
+function plainKey({ key }: KeyboardEvent): (() => void) | undefined {
   const chosen = stageViews[Number(key) - 1];
   return chosen && (() => presentStudio().look(chosen.view));
 }

@@ -23,6 +23,24 @@ test('the sheet is seen before it is printed, and saved as it was seen', async (
   for (const font of pdfFonts(bytes)) expect(font).toMatchObject({ embedded: 'yes' });
 });
 
+test('the count of baskets is typed as on any keyboard, and one that cannot be is refused with its reason', async () => {
+  const { page } = desk();
+  const count = page.getByLabel('Baskets to make', { exact: true });
+  const pages = page.locator('.print-pages');
+  await count.fill('１２');
+  await count.press('Enter');
+  expect(await count.inputValue()).toBe('12');
+  await pages.getByText('Materials for a class of 12').first().waitFor(patience);
+  await count.fill('2,5');
+  await count.press('Enter');
+  const problem = page.locator('.print-tools .field-problem');
+  expect(await problem.textContent()).toBe('Baskets to make: 1 to 200; found 2,5');
+  expect(await count.inputValue()).toBe('2,5');
+  await count.fill('1');
+  await count.press('Enter');
+  expect(await problem.count()).toBe(0);
+});
+
 test('gauges follow the paper, and Escape leaves the preview', async () => {
   const { page } = desk();
   await page.getByLabel('Full-size gauges').check();

@@ -22,6 +22,8 @@ export interface JournalEntry {
   readonly page: BenchPage | null;
   /** Counts the tab's changes. */
   readonly count: number;
+  /** When it was written, ms since 1970; 0 where that is not told. */
+  readonly time: number;
   /** What can be undone and redone beyond what the database has; null where that is too much. */
   readonly tail: Tail | null;
 }
@@ -79,6 +81,7 @@ function entryOf(value: Partial<Record<keyof JournalEntry, unknown>> | null): Jo
     known: typeof value.known === 'number' ? value.known : null,
     page: readPage(value.page) ?? null,
     count: typeof value.count === 'number' ? value.count : 0,
+    time: typeof value.time === 'number' ? value.time : 0,
     tail: tailFrom(value.tail),
   };
 }

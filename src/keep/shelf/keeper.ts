@@ -107,8 +107,8 @@ export function keeper(options: KeeperOptions): Keeper {
     const label = history.past.at(-1)?.label ?? keepingWords.steps.change;
     const whole = tailOf(stateRow(history), written);
     const tail = whole.states.length > longestTail ? null : whole;
-    const base = { known: known.revisionOf(id) ?? null, page: page ?? null, count, tail };
-    writeJournal(journal, tab, { id, plan, label, ...base });
+    const base = { known: known.revisionOf(id) ?? null, page: page ?? null };
+    writeJournal(journal, tab, { id, plan, label, ...base, count, time: Date.now(), tail });
   };
   const workOf = (id: string, plan: Plan, counted: number): Work => {
     const page = pageOf(id);

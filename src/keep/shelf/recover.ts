@@ -56,19 +56,37 @@ function tailed({ id, plan, tail }: JournalEntry, found: FoundWork | null): Hist
   return history?.id === id && isSame(history.plan, plan) ? history : null;
 }
 
-/** Brings the last changes of tabs that are gone for good into the database. */
+/**
+ * Where the browser cannot tell which tabs are gone, a change that the database has too stays so long,
+ * ms: its tab would have taken it away within a second.
+ */
+const restWhereSaved = 60_000;
+
+/** So long after its last change, ms, a tab that the browser cannot tell of is taken to be gone. */
+const longestUnsaved = 30 * 24 * 3600 * 1000;
+
+/** Brings the last changes of tabs that are gone for good into the database, and clears their journals. */
 export async function recoverLost(
   db: ShelfDb,
   store: JournalStore | null,
   own: string,
 ): Promise<void> {
   for (const tab of tabsInJournal(store)) {
-    if (tab === own || !(await isGone(tab))) continue;
+    const isKnownGone = tab === own ? false : await isGone(tab);
+    if (isKnownGone === false) continue;
     const entry = readJournal(store, tab);
     const kept = (await db.get('tabs', tab))?.count ?? -1;
-    if (entry && entry.count > kept) await recover(db, tab, entry);
-    clearJournal(store, tab);
+    const isSaved = entry === null || entry.count <= kept;
+    if (!isKnownGone && !isOlder(entry, isSaved ? restWhereSaved : longestUnsaved)) continue;
+    if (!isSaved) await recover(db, tab, entry);
+    // one that is open after all may have written another one meanwhile
+    if (readJournal(store, tab)?.time === entry?.time) clearJournal(store, tab);
   }
+}
+
+/** Whether a change was written more than `age` ago, ms. One that cannot be read may be of a newer Girthline. */
+function isOlder(entry: JournalEntry | null, age: number): boolean {
+  return entry !== null && Date.now() - entry.time > age;
 }
 
 async function recover(db: ShelfDb, tab: string, entry: JournalEntry): Promise<void> {

@@ -30,9 +30,9 @@ async function taken(left: () => Promise<string | undefined>): Promise<string> {
   return fresh;
 }
 
-/** Whether a tab of this name is gone; where the browser cannot tell, it is taken to be open. */
-export async function isGone(tab: string): Promise<boolean> {
-  if (!hasLocks()) return false;
+/** Whether a tab of this name is gone; null where the browser cannot tell, as on a page without https. */
+export async function isGone(tab: string): Promise<boolean | null> {
+  if (!hasLocks()) return null;
   return navigator.locks.request(lockOf(tab), { ifAvailable: true }, (lock) => lock !== null);
 }
 

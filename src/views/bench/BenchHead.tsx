@@ -1,6 +1,7 @@
 import { benchWords } from '#words/bench.ts';
 import { withNewRecord } from '../../keep/benchBook.ts';
 import { changeBenchPage } from '../../keep/benchHere.ts';
+import { HelpButton } from '../help/HelpButton.tsx';
 import type { BenchWork } from './benchWork.ts';
 
 const { head: words, steps, toPlan } = benchWords;
@@ -8,10 +9,11 @@ const { head: words, steps, toPlan } = benchWords;
 interface Props {
   readonly work: BenchWork;
   readonly isAwake: boolean;
+  readonly onHelp: () => void;
 }
 
 /** Back to the plan, what is woven, and which of its baskets. */
-export function BenchHead({ work, isAwake }: Props) {
+export function BenchHead({ work, isAwake, onHelp }: Props) {
   const { plan, page, record, isKept } = work;
   const choose = (id: string) => {
     if (id === 'new') changeBenchPage(withNewRecord, steps.newBasket);
@@ -40,6 +42,7 @@ export function BenchHead({ work, isAwake }: Props) {
         </p>
       )}
       {isAwake && <span className="bench-awake soft">{words.awake}</span>}
+      <HelpButton onHelp={onHelp} />
     </header>
   );
 }

@@ -1,6 +1,9 @@
 import { useState } from 'react';
 import { benchWords } from '#words/bench.ts';
 import { useStudio } from '../../keep/useStudio.ts';
+import { leaveForTour } from '../guide/leaveForTour.ts';
+import { HelpPage } from '../help/HelpPage.tsx';
+import { useHelp } from '../help/useHelp.ts';
 import { BenchHead } from './BenchHead.tsx';
 import type { BenchWork } from './benchWork.ts';
 import { Coming } from './Coming.tsx';
@@ -35,10 +38,11 @@ export function BenchPage() {
 }
 
 function AtWork({ work, isAwake }: { readonly work: BenchWork; readonly isAwake: boolean }) {
+  const help = useHelp();
   const [isMeasuring, setMeasuring] = useState(false);
   return (
     <div className="bench-page" data-settled={work.isAtRest}>
-      <BenchHead work={work} isAwake={isAwake} />
+      <BenchHead work={work} isAwake={isAwake} onHelp={help.show} />
       <main className="bench-main">
         <div className="bench-now">
           <RowCard work={work} />
@@ -52,6 +56,7 @@ function AtWork({ work, isAwake }: { readonly work: BenchWork; readonly isAwake:
       </main>
       <RowButtons work={work} onMeasure={() => setMeasuring(true)} />
       {isMeasuring && <MeasurePad work={work} onDone={() => setMeasuring(false)} />}
+      <HelpPage dialog={help.dialog} page="bench" onTour={leaveForTour} />
     </div>
   );
 }

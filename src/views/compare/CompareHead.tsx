@@ -1,6 +1,7 @@
 import { compareWords as words } from '#words/compare.ts';
 import { presentComparison, useComparison, useSide } from '../../keep/compareHere.ts';
 import { units } from '../../plan/schema.ts';
+import { HelpButton } from '../help/HelpButton.tsx';
 import { Wordmark } from '../Wordmark.tsx';
 import { showIn } from './shownPlan.ts';
 import type { Reading } from './useReading.ts';
@@ -10,12 +11,13 @@ interface Props {
   readonly onCsv: () => void;
   readonly onPrint: () => void;
   readonly onPicture: () => void;
+  readonly onHelp: () => void;
   /** True while a file is being written. */
   readonly isBusy: boolean;
 }
 
 /** The head of the page while two plans are compared. */
-export function CompareHead({ reading, onCsv, onPrint, onPicture, isBusy }: Props) {
+export function CompareHead({ reading, onCsv, onPrint, onPicture, onHelp, isBusy }: Props) {
   const unit = useSide('a', ({ plan }) => plan.display.unit);
   const by = useComparison(({ by }) => by);
   const canSave = reading !== null && !isBusy;
@@ -62,6 +64,7 @@ export function CompareHead({ reading, onCsv, onPrint, onPicture, isBusy }: Prop
         <button type="button" onClick={() => presentComparison().close()}>
           {words.close}
         </button>
+        <HelpButton onHelp={onHelp} />
       </div>
     </header>
   );

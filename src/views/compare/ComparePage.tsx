@@ -3,6 +3,9 @@ import { compareWords } from '#words/compare.ts';
 import { presentComparison, presentSide, useComparison, useSide } from '../../keep/compareHere.ts';
 import type { TakePicture } from '../../scene/Snapshot.tsx';
 import { FileDrop } from '../FileDrop.tsx';
+import { leaveForTour } from '../guide/leaveForTour.ts';
+import { HelpPage } from '../help/HelpPage.tsx';
+import { useHelp } from '../help/useHelp.ts';
 import { ProblemBanner } from '../ProblemBanner.tsx';
 import { useTheme } from '../useTheme.ts';
 import { CompareBench } from './CompareBench.tsx';
@@ -28,6 +31,7 @@ export function ComparePage() {
     pictures.current = take;
   }, []);
   const [isBusy, setBusy] = useState(false);
+  const help = useHelp();
   useCompareKeys();
   useTheme();
   useSideTimes('a');
@@ -51,6 +55,7 @@ export function ComparePage() {
         onCsv={() => reading && saveCsv(reading)}
         onPrint={() => reading && write(() => savePage(reading))}
         onPicture={() => reading && write(() => savePicture(reading, pictures.current))}
+        onHelp={help.show}
       />
       {problemA && (
         <ProblemBanner
@@ -66,6 +71,7 @@ export function ComparePage() {
       )}
       <CompareBench reading={reading} onPictures={keepPictures} />
       <FileDrop onFiles={([file]) => file && openBeside(file, presentComparison().edited)} />
+      <HelpPage dialog={help.dialog} page="compare" onTour={leaveForTour} />
     </div>
   );
 }

@@ -3,7 +3,7 @@ import { appWords } from '#words/app.ts';
 import { printWords } from '#words/print.ts';
 import type { Paper } from '../../export/pdf/page/paper.ts';
 import { papers, paperTitle } from '../../export/pdf/page/paper.ts';
-import { Sentence } from '../../form/Sentence.tsx';
+import { CountField } from '../../form/CountField.tsx';
 import type { Basket } from '../../model/basket.ts';
 import { PagePicture } from './PagePicture.tsx';
 import { paperHere } from './paperHere.ts';
@@ -23,25 +23,11 @@ const mostBaskets = 200;
 export function PrintDialog({ basket, onClose }: Props) {
   const dialog = useRef<HTMLDialogElement>(null);
   const title = useId();
-  const countId = useId();
   const [kind, setKind] = useState<PrintKind>('sheet');
   const [paper, setPaper] = useState<Paper>(paperHere);
   const [baskets, setBaskets] = useState(1);
   const { pages, doing, save } = usePages(basket, kind, paper, baskets);
   useEffect(() => dialog.current?.showModal(), []);
-  const count = (
-    <input
-      id={countId}
-      type="number"
-      min={1}
-      max={mostBaskets}
-      value={baskets}
-      onChange={({ target }) => {
-        const wanted = Math.round(target.valueAsNumber);
-        if (wanted >= 1 && wanted <= mostBaskets) setBaskets(wanted);
-      }}
-    />
-  );
   return (
     <dialog ref={dialog} className="print-dialog" aria-labelledby={title} onClose={onClose}>
       <header className="print-head">
@@ -78,9 +64,16 @@ export function PrintDialog({ basket, onClose }: Props) {
             ))}
           </select>
         </label>
-        <label htmlFor={countId}>
-          <Sentence text={printWords.materials(baskets)} places={{ count }} />
-        </label>
+        <CountField
+          label={printWords.baskets}
+          count={baskets}
+          least={1}
+          most={mostBaskets}
+          onCommit={(count) => {
+            setBaskets(count);
+            return null;
+          }}
+        />
         <span className="print-saves">
           {printKinds.map((one) => (
             <button key={one} type="button" className="main-button" onClick={() => save(one)}>

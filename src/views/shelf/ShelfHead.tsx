@@ -3,6 +3,7 @@ import { appWords } from '#words/app.ts';
 import { shelfWords } from '#words/shelf.ts';
 import type { Card } from '../../keep/shelf/records.ts';
 import { FilePick } from '../FilePick.tsx';
+import { HelpButton } from '../help/HelpButton.tsx';
 import { orTell } from '../take/orTell.ts';
 import { Wordmark } from '../Wordmark.tsx';
 import { saveShelf } from './saveShelf.ts';
@@ -13,11 +14,12 @@ interface Props {
   readonly sought: string;
   readonly onSeek: (sought: string) => void;
   readonly onFiles: (files: readonly File[]) => void;
+  readonly onHelp: () => void;
   readonly canKeep: boolean;
 }
 
 /** The head of the shelf: search, files in and out, and the way back. */
-export function ShelfHead({ cards, sought, onSeek, onFiles, canKeep }: Props) {
+export function ShelfHead({ cards, sought, onSeek, onFiles, onHelp, canKeep }: Props) {
   const [isBusy, setBusy] = useState(false);
   const save = async () => {
     setBusy(true);
@@ -47,6 +49,7 @@ export function ShelfHead({ cards, sought, onSeek, onFiles, canKeep }: Props) {
         <a className="head-link" href="#plan">
           {shelfWords.back}
         </a>
+        <HelpButton onHelp={onHelp} />
       </div>
     </header>
   );

@@ -5,6 +5,9 @@ import { useKeepState } from '../../keep/shelf/keepState.ts';
 import type { Card, Removed } from '../../keep/shelf/records.ts';
 import { useHash } from '../bench/useHash.ts';
 import { FileDrop } from '../FileDrop.tsx';
+import { leaveForTour } from '../guide/leaveForTour.ts';
+import { HelpPage } from '../help/HelpPage.tsx';
+import { useHelp } from '../help/useHelp.ts';
 import { orTell } from '../take/orTell.ts';
 import { takeFiles } from '../take/takeFiles.ts';
 import { tellOnShelf, useTold } from '../take/told.ts';
@@ -23,6 +26,7 @@ export function ShelfPage() {
   const db = useKeepState(({ db }) => db);
   const cards = useCards(db);
   const told = useTold();
+  const help = useHelp();
   const [sought, setSought] = useState('');
   const [removed, setRemoved] = useState<Removed | null>(null);
   // the address names the plan whose earlier versions are shown
@@ -36,6 +40,7 @@ export function ShelfPage() {
         sought={sought}
         onSeek={setSought}
         onFiles={take}
+        onHelp={help.show}
         canKeep={db !== null}
       />
       <ShelfTold
@@ -54,6 +59,7 @@ export function ShelfPage() {
       </main>
       {db && shown && <VersionDialog key={shown} db={db} id={shown} card={cardOf(cards, shown)} />}
       <FileDrop onFiles={take} words={shelfWords.drop} />
+      <HelpPage dialog={help.dialog} page="shelf" onTour={leaveForTour} />
     </div>
   );
 }

@@ -7,8 +7,8 @@ export const printWords = {
     gauges: 'Full-size gauges',
   },
   paper: 'Paper',
-  /** With a field for the count. */
-  materials: (baskets: number) => `Materials for {count} ${baskets === 1 ? 'basket' : 'baskets'}`,
+  /** Whose materials the sheet lists; with a field for the count. */
+  baskets: 'Baskets to make',
   save: {
     sheet: 'Save sheet (PDF)',
     gauges: 'Save gauges (PDF)',

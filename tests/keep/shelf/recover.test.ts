@@ -40,7 +40,7 @@ async function leftBehind() {
   const jot = (entry: Partial<JournalEntry>, tab = 'tab') =>
     writeJournal(local, tab, {
       ...{ id: 'x', plan: named('second'), label: 'naming it', known: 1, page: null, count: 2 },
-      tail: null,
+      ...{ time: Date.now(), tail: null },
       ...entry,
     });
   const find = () => {
@@ -125,6 +125,43 @@ test('where the browser cannot tell which tabs are gone, none is recovered', asy
   await find();
   expect(await db.get('plans', 'z')).toBeUndefined();
   expect(readJournal(local, 'other')?.plan.name).toBe('of a window that is open');
+});
+
+const [minute, day] = [60_000, 24 * 3600 * 1000];
+
+test('where the browser cannot tell, a journal goes once the database has its change, and not while it may be open', async () => {
+  const { db, local, jot, find } = await leftBehind();
+  vi.stubGlobal('navigator', {});
+  await saveWork(db, workOf(newHistory(named('z'), 'z'), { tab: 'other', count: 5 }));
+  const z = { id: 'z', plan: named('z'), count: 5 };
+  jot({ ...z, time: Date.now() - minute / 2 }, 'other');
+  await find();
+  expect(readJournal(local, 'other')?.plan.name).toBe('z');
+  jot({ ...z, time: Date.now() - 2 * minute }, 'other');
+  await find();
+  expect(readJournal(local, 'other')).toBeNull();
+  // one more change, which the database has not
+  jot({ ...z, plan: named('z, later'), count: 6, time: Date.now() - 29 * day }, 'other');
+  await find();
+  expect(readJournal(local, 'other')?.plan.name).toBe('z, later');
+  expect((await db.get('plans', 'z'))?.plan.name).toBe('z');
+});
+
+test('where the browser cannot tell, what a tab has not saved for 30 days comes into the database, and its journal goes', async () => {
+  const { db, local, jot, find } = await leftBehind();
+  vi.stubGlobal('navigator', {});
+  const time = Date.now() - 31 * day;
+  await saveWork(db, workOf(newHistory(named('z'), 'z'), { tab: 'gone' }));
+  jot({ id: 'z', plan: named('z, later'), count: 5, time }, 'gone');
+  // changed on by another tab since
+  jot({ plan: named('mine'), known: 0, count: 5, time }, 'long gone');
+  // damaged, or of a newer Girthline in another window
+  local.setItem('girthline.journal.newer', '{"id":"x","plan":{"format":"girthline"},"count":9}');
+  await find();
+  const names = (await cardsOf(db)).map(({ name }) => name);
+  expect(names.sort()).toEqual(['first', 'mine, copy', 'z, later']);
+  expect([readJournal(local, 'gone'), readJournal(local, 'long gone')]).toEqual([null, null]);
+  expect(local.getItem('girthline.journal.newer')).not.toBeNull();
 });
 
 test('a change of a tab that is still open is left to it', async () => {

@@ -1,28 +1,20 @@
 import type { RefObject } from 'react';
+import { memo } from 'react';
 import { appWords } from '#words/app.ts';
 import { helpWords } from '#words/help.ts';
-import { stageWords } from '#words/stage.ts';
-import { tradeWords } from '../form/tradeWords.ts';
-import { stageViews } from './stageViews.ts';
+import { tradeWords } from '../../form/tradeWords.ts';
+import { helpKeys } from './helpKeys.ts';
+import './help.css';
 
 interface Props {
   readonly dialog: RefObject<HTMLDialogElement | null>;
+  /** Whose keys are told. */
+  readonly page: keyof typeof helpKeys;
   readonly onTour: () => void;
 }
 
-const keys: readonly (readonly [keys: string, does: string])[] = [
-  ...stageViews.map(({ view }, index) => [`${index + 1}`, stageWords.viewNames[view]] as const),
-  [helpWords.key.undo, appWords.undo],
-  [helpWords.key.redo, appWords.redo],
-  [helpWords.key.arrows, helpWords.does.arrows],
-  [helpWords.key.add, helpWords.does.add],
-  [helpWords.key.delete, helpWords.does.delete],
-  [helpWords.key.help, helpWords.does.help],
-  [helpWords.key.escape, helpWords.does.escape],
-];
-
 /** Tour, words of the trade and keys, in a dialog that its opener shows. */
-export function Help({ dialog, onTour }: Props) {
+export const HelpPage = memo(function HelpPage({ dialog, page, onTour }: Props) {
   const start = () => {
     dialog.current?.close();
     onTour();
@@ -54,7 +46,7 @@ export function Help({ dialog, onTour }: Props) {
         <div>
           <h3>{helpWords.keys}</h3>
           <dl className="help-keys">
-            {keys.map(([key, does]) => (
+            {helpKeys[page].map(([key, does]) => (
               <div key={key}>
                 <dt>
                   <kbd>{key}</kbd>
@@ -68,4 +60,4 @@ export function Help({ dialog, onTour }: Props) {
       </section>
     </dialog>
   );
-}
+});
