@@ -1,4 +1,5 @@
 import { strandWords } from '#words/panelStrands.ts';
+import { strandNameWords } from '#words/strandNames.ts';
 import { limits } from '../plan/limits.ts';
 import type { Strand, Unit } from '../plan/schema.ts';
 import { strandSections } from '../plan/strand.ts';
@@ -32,7 +33,7 @@ export function strandControls(
       label: labels.section,
       ...(name === 'weaver' && { word: 'weaver' }),
       value: section,
-      choices: choicesOf(strandSections, strandWords.sections),
+      choices: choicesOf(strandSections, strandNameWords.section),
       onCommit: (word) => {
         const chosen = strandSections.find((one) => one === word) ?? section;
         const round = chosen === 'round' ? { thickness: Math.min(width, thick.most) } : {};

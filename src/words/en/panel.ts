@@ -29,11 +29,6 @@ export const panelWords = {
       board: { split: 'one stake split', added: 'one stake added', none: 'none' },
     } satisfies Readonly<Record<Base, Readonly<Record<OddEnd['kind'], string>>>>,
     place: { label: 'Where it stands', act: 'the place of the odd end' },
-    places: {
-      'middle of a long side': 'middle of a long side',
-      'middle of a short side': 'middle of a short side',
-      corner: 'corner',
-    } satisfies Readonly<Record<OddEnd['at'], string>>,
   },
   bands: { title: 'Bands', gist: (rows: number) => `${rows} rows` },
   set: {
@@ -52,7 +47,7 @@ export const panelWords = {
   },
   units: {
     title: 'Units',
-    unit: { label: 'Lengths in', act: 'the unit' },
+    act: 'the unit',
     names: {
       in: 'inches, to 1/16',
       cm: 'centimetres',

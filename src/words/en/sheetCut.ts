@@ -1,5 +1,3 @@
-import type { Weave } from '../../plan/schema.ts';
-
 /** What to cut, what to weave with and what to buy. Lengths are written out, their unit included. */
 export const sheetCutWords = {
   cut: {
@@ -23,13 +21,6 @@ export const sheetCutWords = {
     length: 'In all',
     strands: 'Strands',
     ends: 'Ends',
-    weaves: {
-      continuous: 'continuous',
-      rounds: 'start-stop',
-      twined: 'twined',
-      chased: 'chased',
-      twill: 'twill',
-    } satisfies Record<Weave, string>,
     /** What is said of the ends; they stand one behind another. */
     pieceARow: (length: string) => `${length} a row`,
     lap: (stakes: number, length: string) => `lap ${stakes} stakes (${length})`,

@@ -3,6 +3,7 @@ import type { Unit } from '../../plan/schema.ts';
 /** Units as they are written and typed, and what is wrong with a typed length. */
 export const unitWords = {
   length: { in: 'in', cm: 'cm', mm: 'mm' } satisfies Record<Unit, string>,
+  names: { in: 'inches', cm: 'centimetres', mm: 'millimetres' } satisfies Record<Unit, string>,
   feet: 'ft',
   metres: 'm',
   dryQuarts: 'dry qt',

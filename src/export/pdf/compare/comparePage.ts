@@ -1,6 +1,7 @@
 /** Two baskets on one page: outlines, girth lines, summary, and the differences place by place. */
 import { comparePageWords as w } from '#words/comparePage.ts';
 import { pdfPageWords } from '#words/pdfPage.ts';
+import { planLetters } from '#words/planLetters.ts';
 import type { PlaceDifference } from '../../../model/compare/differences.ts';
 import { differenceText, measureText } from '../../../plan/measureText.ts';
 import { formatChange, formatLength } from '../../../plan/units.ts';
@@ -43,8 +44,8 @@ export function comparePage(
     [middle + 5, y, right - middle - 5],
     [
       { title: w.summary, share: 5, align: 'left' },
-      { title: w.plan.a, share: 3.2 },
-      { title: w.plan.b, share: 3.2 },
+      { title: planLetters.a, share: 3.2 },
+      { title: planLetters.b, share: 3.2 },
       { title: w.difference, share: 3.2, bold: true },
     ],
     measures.map(({ name, kind, a: one, b: other, difference }) => [
@@ -92,8 +93,8 @@ function placeBlocks(
   const perBlock = Math.ceil(shown.length / blocks);
   const columns: readonly GridColumn[] = [
     { title: w.place[by], share: by === 'row' ? 1.7 : 2.4 },
-    { title: w.plan.a, share: 3 },
-    { title: w.plan.b, share: 3 },
+    { title: planLetters.a, share: 3 },
+    { title: planLetters.b, share: 3 },
     { title: w.difference, share: 3.6, bold: true },
     { title: w.perGap, share: 2.7 },
   ];

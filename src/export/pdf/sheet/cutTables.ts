@@ -1,5 +1,6 @@
 /** What to cut, what to weave with and what to buy, as tables. */
 import { sheetCutWords } from '#words/sheetCut.ts';
+import { weaveWords } from '#words/weaves.ts';
 import type { Basket } from '../../../model/basket.ts';
 import type { Part } from '../../../model/quantity/part.ts';
 import type { Quantities } from '../../../model/quantity/quantities.ts';
@@ -67,7 +68,7 @@ export function weaverTable(flow: Flow, { plan }: Basket, { weavers }: Quantitie
     weavers.map((weaver) => [
       `${weaver.first}–${weaver.last}`,
       strandName(weaver.stock, unit),
-      w.weaves[weaver.weave],
+      weaveWords.short[weaver.weave],
       longLength(weaver.length, unit),
       `${weaver.strands}`,
       endsOf(weaver, unit),

@@ -1,5 +1,6 @@
 /** The chart to weave against: a line a row, from the base up. */
 import { sheetChartWords as w } from '#words/sheetChart.ts';
+import { unitWords } from '#words/units.ts';
 import type { Basket } from '../../../model/basket.ts';
 import { formatChange, formatLength } from '../../../plan/units.ts';
 import type { Flow } from '../page/flow.ts';
@@ -27,7 +28,7 @@ export function rowChart(flow: Flow, { plan, rows }: Basket, words: ReadonlyMap<
     const girth = plan.measured[row];
     return girth === undefined ? '' : length(girth);
   };
-  flow.paragraph(w.note(w.unit[unit]), { ink: inks.soft, size: 8.5 });
+  flow.paragraph(w.note(unitWords.names[unit]), { ink: inks.soft, size: 8.5 });
   flow.gap(1.5);
   table(
     flow,

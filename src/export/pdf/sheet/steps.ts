@@ -1,4 +1,5 @@
 /** The work in order, with the plan's own numbers. */
+import { oddEndPlaceWords } from '#words/oddEndPlaces.ts';
 import { sheetStepWords as w } from '#words/sheetSteps.ts';
 import type { Basket } from '../../../model/basket.ts';
 import type { Quantities } from '../../../model/quantity/quantities.ts';
@@ -94,7 +95,7 @@ function layOut(
   const { base, oddEnd } = plan;
   const { template } = w.layOut;
   const size = [length(summary.baseLength), length(summary.baseWidth)] as const;
-  const place = w.layOut.place[oddEnd.at];
+  const place = oddEndPlaceWords.at[oddEnd.at];
   const odd = {
     split: w.layOut.split(place),
     added: w.layOut.added(place),
