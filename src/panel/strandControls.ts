@@ -71,24 +71,29 @@ export function strandControls(
   };
 }
 
+/** Among the sizes, which go by their number. */
+const own = 'own';
+
 /** The sizes that the strand is sold in. A size typed in is one of one's own. */
 function sizeControl(name: StrandName, strand: Strand, onStrand: OnStrand): Control {
-  const { ownSize: own, roundSize, flatSize } = strandWords;
+  const { ownSize, roundSize, flatSize } = strandWords;
   const sizes = strandSizes[strand.section];
-  const choices = sizes.map(({ name: value, width, thickness }): Choice => {
+  const choices = sizes.map(({ name, width, thickness }, at): Choice => {
     const isRound = strand.section === 'round';
     return {
-      value,
-      text: isRound ? roundSize(value, `${width}`) : flatSize(value, `${width}`, `${thickness}`),
+      value: `${at}`,
+      text: isRound ? roundSize(name, `${width}`) : flatSize(name, `${width}`, `${thickness}`),
     };
   });
+  const has = sizeOf(strand);
+  const at = has ? sizes.indexOf(has) : -1;
   return {
     kind: 'choice',
     label: strandWords.labels[name].size,
-    value: sizeOf(strand)?.name ?? own,
-    choices: [...choices, { value: own, text: own }],
+    value: at < 0 ? own : `${at}`,
+    choices: [...choices, { value: own, text: ownSize }],
     onCommit: (word) => {
-      const size = sizes.find((one) => one.name === word);
+      const size = sizes[Number(word)];
       if (!size) return null;
       const { width, thickness } = size;
       return onStrand('size', { ...strand, width, thickness }, false);

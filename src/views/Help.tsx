@@ -2,7 +2,7 @@ import type { RefObject } from 'react';
 import { appWords } from '#words/app.ts';
 import { helpWords } from '#words/help.ts';
 import { stageWords } from '#words/stage.ts';
-import { tradeWords } from '../form/tradeWords.ts';
+import { tradeWords } from '#words/trade.ts';
 import { stageViews } from './stageViews.ts';
 
 interface Props {
@@ -43,9 +43,9 @@ export function Help({ dialog, onTour }: Props) {
         <div>
           <h3>{helpWords.tradeWords}</h3>
           <dl className="help-words">
-            {Object.entries(tradeWords).map(([word, meaning]) => (
-              <div key={word}>
-                <dt>{word}</dt>
+            {Object.entries(tradeWords).map(([key, { name, meaning }]) => (
+              <div key={key}>
+                <dt>{name}</dt>
                 <dd>{meaning}</dd>
               </div>
             ))}

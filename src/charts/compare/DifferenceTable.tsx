@@ -2,7 +2,7 @@ import { memo, useDeferredValue } from 'react';
 import { compareChartWords } from '#words/compareCharts.ts';
 import { planLetters } from '#words/planLetters.ts';
 import type { Differences, PlaceDifference } from '../../model/compare/differences.ts';
-import { differenceText } from '../../plan/measureText.ts';
+import { gapDifference } from '../../plan/measureText.ts';
 import type { Unit } from '../../plan/schema.ts';
 import { formatChange, formatLength } from '../../plan/units.ts';
 import { useRowPointing } from '../useRowPointing.ts';
@@ -115,7 +115,7 @@ const DifferenceLine = memo(function DifferenceLine(props: DifferenceLineProps) 
       <td className="compare-difference">
         {formatChange(line.difference, unit, { withUnit: false })}
       </td>
-      <td>{differenceText('gap', line.perGap, unit).replace(` ${unit}`, '')}</td>
+      <td>{gapDifference(line.perGap, unit)}</td>
     </tr>
   );
 });

@@ -67,7 +67,7 @@ export const benchWords = {
       'The wall is still on its way out of the plan, and turning it gently takes some rows.',
     take: 'Take the replan',
     leave: 'Back to the old plan',
-    nothing: (plan: string) => `Nothing to change for the ${plan} so far.`,
+    nothing: (plan: string) => `Nothing to change for “${plan}” so far.`,
     restOfRows: (from: number) => `Rows ${from} to the rim`,
     columns: { planned: 'Old plan', replanned: 'Replan', apart: 'Apart' },
   },

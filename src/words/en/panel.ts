@@ -1,4 +1,5 @@
 import type { Handle, OddEnd, Plan } from '../../plan/schema.ts';
+import { capital } from './capital.ts';
 
 type Base = Plan['base']['kind'];
 
@@ -59,7 +60,7 @@ export const panelWords = {
     own: 'a colour of my own',
     mix: (label: string) => `${label}: mix`,
   },
-  /** Why a plan cannot be. `allowed` begins with a capital. */
-  refused: (allowed: string, found: string) => `${allowed}; found ${found}`,
+  /** Why a plan cannot be; both as in `refusalWords`. */
+  refused: (allowed: string, found: string) => `${capital(allowed)}; found ${found}`,
   refusedWhole: 'This cannot be woven as a plan.',
 };

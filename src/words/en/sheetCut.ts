@@ -1,9 +1,13 @@
+import { capital } from './capital.ts';
+
 /** What to cut, what to weave with and what to buy. Lengths are written out, their unit included. */
 export const sheetCutWords = {
   cut: {
     heading: 'Cut list',
     done: 'Done',
     piece: 'Piece',
+    /** `part` as in `partWords`. */
+    pieceName: (part: string) => capital(part),
     count: 'How many',
     length: 'Cut length',
     from: 'From',
