@@ -1,5 +1,6 @@
 import react from '@vitejs/plugin-react';
 import { defineConfig } from 'vitest/config';
+import { conditions, wordsOfPage } from './.config/language.mjs';
 import { offline } from './.config/offline.mjs';
 import { pagePolicy, safeHeaders } from './.config/policy.mjs';
 import { threeParts } from './.config/threeParts.mjs';
@@ -19,9 +20,12 @@ export default defineConfig({
   root: 'src',
   publicDir: '../public',
   base: './',
-  plugins: [react(), threeParts(), pagePolicy(), offline()],
+  plugins: [react(), threeParts(), wordsOfPage(), pagePolicy(), offline()],
   worker: { format: 'es' },
-  resolve: { alias: { 'react-dropzone': `${project}/.config/noDropzone.mjs` } },
+  resolve: {
+    conditions,
+    alias: { 'react-dropzone': `${project}/.config/noDropzone.mjs` },
+  },
   build: {
     outDir: '../dist',
     emptyOutDir: true,

@@ -1,5 +1,6 @@
 /** What makes the app one that is installed and works without a network. */
 import { VitePWA } from 'vite-plugin-pwa';
+import { language, pageWords } from './language.mjs';
 
 /** @type {Parameters<typeof VitePWA>[0]['manifest']['icons']} */
 const icons = [
@@ -20,10 +21,10 @@ export function offline() {
     injectRegister: false,
     includeManifestIcons: false,
     manifest: {
-      name: 'Girthline: plan a woven basket by its girth',
-      short_name: 'Girthline',
-      description:
-        'Plan a woven basket by its girth line, see it settle into shape, and take the row chart to the bench.',
+      lang: language,
+      name: pageWords.title,
+      short_name: pageWords.name,
+      description: pageWords.description,
       start_url: './',
       scope: './',
       display: 'standalone',
@@ -31,7 +32,7 @@ export function offline() {
       theme_color: '#f7f1e6',
       categories: ['productivity', 'utilities'],
       icons,
-      shortcuts: [{ name: 'At the bench', url: './#bench' }],
+      shortcuts: [{ name: pageWords.atTheBench, url: './#bench' }],
     },
     workbox: {
       globPatterns: ['**/*'],

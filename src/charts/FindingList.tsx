@@ -56,9 +56,9 @@ export const FindingList = memo(function FindingList(props: FindingListProps) {
               unit={unit}
               onRow={onRow}
               remedies={onChange ? remedies(plan, finding) : none}
-              onRemedy={({ label }) => {
-                const now = remedies(present(), finding).find((one) => one.label === label);
-                if (now) onChange?.(now.plan, label.toLowerCase());
+              onRemedy={({ key }) => {
+                const now = remedies(present(), finding).find((one) => one.key === key);
+                if (now) onChange?.(now.plan, now.act);
               }}
             />
           ))}
@@ -99,7 +99,7 @@ function FindingItem({ finding, unit, onRow, remedies: ways, onRemedy }: Finding
         ))}
         {ways.map((remedy) => (
           <button
-            key={remedy.label}
+            key={remedy.key}
             type="button"
             className="finding-remedy"
             onClick={() => onRemedy(remedy)}

@@ -1,11 +1,13 @@
 /** Reading a design document from the disk. */
 import { readFileSync, statSync } from 'node:fs';
 import { commandWords } from '#words/command.ts';
+import { fileSizeWords } from '#words/fileSizes.ts';
 import { problemText } from '../plan/problems.ts';
 import { longestText, readPlan } from '../plan/read.ts';
 import type { Plan } from '../plan/schema.ts';
 
 const says = commandWords.file;
+const { bytes, atMostBytes } = fileSizeWords;
 
 /** A plan, or the lines that say why there is none. */
 export type DesignReading =
@@ -30,7 +32,7 @@ function textOf(path: string): string | { readonly message: string } {
   });
   try {
     const { size } = statSync(path);
-    if (size > largestFile) return refused(says.bytes(size), says.mostBytes(largestFile));
+    if (size > largestFile) return refused(bytes(size), atMostBytes(largestFile));
     return new TextDecoder('utf-8', { fatal: true }).decode(readFileSync(path));
   } catch (error) {
     const isEncoding = error instanceof TypeError;

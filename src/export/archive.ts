@@ -1,6 +1,7 @@
 /** The whole shelf as one zip archive: a folder for each plan, with its versions and its bench. */
 import { strFromU8, strToU8, unzipSync, zipSync } from 'fflate';
 import { archiveWords } from '#words/archive.ts';
+import { fileSizeWords } from '#words/fileSizes.ts';
 import { limits } from '../plan/limits.ts';
 import type { Problem } from '../plan/problems.ts';
 import { longestText, readPlan, writePlan } from '../plan/read.ts';
@@ -118,8 +119,8 @@ function unpacked(
   const isTaken = ({ name, originalSize }: { name: string; originalSize: number }) => {
     if (name.endsWith('/')) return false;
     seen += 1;
-    const found = archiveWords.bytes(originalSize);
-    const allowed = archiveWords.atMostBytes(4 * longestText);
+    const found = fileSizeWords.bytes(originalSize);
+    const allowed = fileSizeWords.atMostBytes(4 * longestText);
     const isSmall = originalSize <= 4 * longestText;
     if (!isSmall) problems.push({ file: `${archive}: ${name}`, path: '', found, allowed });
     if (seen === mostFiles + 1) {

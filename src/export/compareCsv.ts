@@ -47,19 +47,19 @@ function measureLine({ name, kind, a, b, difference }: Measure, unit: Unit) {
 }
 
 function placeLine({ place, height, a, b, difference, perGap }: PlaceDifference, unit: Unit) {
-  const { size } = measureUnit('length', unit);
+  const { name, size } = measureUnit('length', unit);
   const isByHeight = Number.isFinite(height);
   const numbers = [a, b, difference, perGap].map((value) => number(value / size));
   const [part, figure] = isByHeight
     ? [w.girthAtHeight, number(height / size)]
     : [w.girthOfRow, place];
-  return [part, figure, unit, ...numbers];
+  return [part, figure, name, ...numbers];
 }
 
 function totalLine({ total }: Differences, unit: Unit) {
-  const { size } = measureUnit('length', unit);
+  const { name, size } = measureUnit('length', unit);
   const numbers = [total.a, total.b, total.difference].map((value) => number(value / size));
-  return [w.girthsTogether, total.places, unit, ...numbers, ''];
+  return [w.girthsTogether, total.places, name, ...numbers, ''];
 }
 
 function number(value: number): number | string {

@@ -4,7 +4,7 @@ import type { Outline } from '../mesh/outline.ts';
 import { outline } from '../mesh/outline.ts';
 import type { Basket } from '../model/basket.ts';
 import { formatLength } from '../plan/units.ts';
-import { dimensionSvg, pathSvg, textSvg } from './svgPieces.ts';
+import { dimensionSvg, escaped, pathSvg, textSvg } from './svgPieces.ts';
 
 /** Room round each outline for its dimensions, in heights of a letter. */
 const room = { left: 9, right: 3, top: 5, bottom: 7.5 } as const;
@@ -73,8 +73,4 @@ function figure({ plan, summary }: Basket, drawn: Outline, letter: number): stri
     ),
     textSvg([(left + right) / 2, -5.6 * letter], notes.join(' · '), letter),
   ].join('\n');
-}
-
-function escaped(text: string): string {
-  return text.replaceAll('&', '&amp;').replaceAll('<', '&lt;').replaceAll('>', '&gt;');
 }

@@ -1,5 +1,6 @@
 /** The row chart as a table for a spreadsheet, in the plan's unit. */
 import { rowsCsvWords as w } from '#words/rowsCsv.ts';
+import { unitWords } from '#words/units.ts';
 import type { Basket, RowReading } from '../model/basket.ts';
 import { bandOfRow } from '../plan/counts.ts';
 import type { Plan, Unit } from '../plan/schema.ts';
@@ -24,25 +25,26 @@ export function rowsCsv(basket: Basket): string {
 
 function columnsOf(plan: Plan): readonly Column[] {
   const { unit } = plan.display;
+  const name = unitWords.length[unit];
   const length = (mm: number) => rounded(mm / unitLength[unit], places[unit]);
   return [
     [w.row, ({ row }) => row],
     [w.band, ({ row }) => plan.bands.indexOf(bandOfRow(plan, row)) + 1],
-    [w.weaver(unit), ({ row }) => weaver(plan, row, length)],
-    [w.tapeGirth(unit), ({ tapeGirth }) => length(tapeGirth)],
+    [w.weaver(name), ({ row }) => weaver(plan, row, length)],
+    [w.tapeGirth(name), ({ tapeGirth }) => length(tapeGirth)],
     [w.weaveTo[unit], ({ tapeGirth }) => formatLength(tapeGirth, unit, { withUnit: false })],
-    [w.change(unit), ({ change }) => length(change)],
-    [w.changePerGap(unit), ({ changePerGap }) => length(changePerGap)],
-    [w.length(unit), (row) => length(row.length)],
-    [w.width(unit), ({ width }) => length(width)],
-    [w.heightSide(unit), ({ heightSide }) => length(heightSide)],
-    [w.heightCorner(unit), ({ heightCorner }) => length(heightCorner)],
+    [w.change(name), ({ change }) => length(change)],
+    [w.changePerGap(name), ({ changePerGap }) => length(changePerGap)],
+    [w.length(name), (row) => length(row.length)],
+    [w.width(name), ({ width }) => length(width)],
+    [w.heightSide(name), ({ heightSide }) => length(heightSide)],
+    [w.heightCorner(name), ({ heightCorner }) => length(heightCorner)],
     [w.lean, ({ lean }) => rounded(lean, 2)],
-    [w.gapLeast(unit), ({ gapLeast }) => length(gapLeast)],
-    [w.gapMost(unit), ({ gapMost }) => length(gapMost)],
-    [w.wall(unit), ({ wall }) => length(wall)],
-    [w.plannedGirth(unit), ({ girth }) => length(girth)],
-    [w.reachedGirth(unit), (row) => length(row.girthReached)],
+    [w.gapLeast(name), ({ gapLeast }) => length(gapLeast)],
+    [w.gapMost(name), ({ gapMost }) => length(gapMost)],
+    [w.wall(name), ({ wall }) => length(wall)],
+    [w.plannedGirth(name), ({ girth }) => length(girth)],
+    [w.reachedGirth(name), (row) => length(row.girthReached)],
   ];
 }
 

@@ -16,7 +16,7 @@ const triangleBytes = 50;
 export function stl({ points, triangles }: Solid): Uint8Array<ArrayBuffer> {
   const count = triangles.length / 3;
   const bytes = new Uint8Array(headingBytes + 4 + triangleBytes * count);
-  new TextEncoder().encodeInto(shapeFileWords.stlHeading, bytes);
+  new TextEncoder().encodeInto(shapeFileWords.stlHeading, bytes.subarray(0, headingBytes));
   const view = new DataView(bytes.buffer);
   view.setUint32(headingBytes, count, true);
   for (let triangle = 0; triangle < count; triangle += 1) {

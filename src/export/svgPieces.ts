@@ -11,10 +11,15 @@ export function pathSvg(kind: string, line: readonly number[], isClosed = false)
   return `<path class="${kind}" d="${path}${isClosed ? 'Z' : ''}"/>`;
 }
 
+/** `text` between two tags: signs of markup in it stay signs. */
+export function escaped(text: string): string {
+  return text.replaceAll('&', '&amp;').replaceAll('<', '&lt;').replaceAll('>', '&gt;');
+}
+
 /** Text whose middle stands at a place, upright or turned by a quarter. */
 export function textSvg([x, y]: Place, text: string, letter: number, isTurned = false): string {
   const turn = isTurned ? ` transform="rotate(-90 ${x.toFixed(2)} ${(-y).toFixed(2)})"` : '';
-  return `<text x="${x.toFixed(2)}" y="${(-y).toFixed(2)}" font-size="${letter.toFixed(2)}" text-anchor="middle"${turn}>${text}</text>`;
+  return `<text x="${x.toFixed(2)}" y="${(-y).toFixed(2)}" font-size="${letter.toFixed(2)}" text-anchor="middle"${turn}>${escaped(text)}</text>`;
 }
 
 /** A dimension line, level or upright, with a tip at each end and its text beside it. */

@@ -38,7 +38,7 @@ export function rangeText({ unit, least, most }: LengthLimits): string {
 /** The length in mm, where a strand's fine size would be lost in the unit's rounding; else nothing. */
 export function fineText(mm: number, unit: Unit): string {
   if (unit === 'mm') return '';
-  const shown = parseLength(formatLength(mm, unit), unit);
+  const shown = parseLength(formatLength(mm, unit, { withUnit: false }), unit);
   const isExact = shown.ok && Math.abs(shown.mm - mm) < 0.06;
   return isExact ? '' : fieldWords.millimetres(`${Math.round(mm * 100) / 100}`);
 }

@@ -1,5 +1,6 @@
 import { memo, useMemo } from 'react';
 import { bandWords } from '#words/panelBands.ts';
+import { weaveWords } from '#words/weaves.ts';
 import { colourName } from '../form/colourName.ts';
 import type { Band, Unit } from '../plan/schema.ts';
 import { bandControls } from './bandControls.ts';
@@ -39,7 +40,7 @@ export const BandCard = memo(function BandCard(props: BandCardProps) {
   return (
     <Section
       title={bandWords.name(place)}
-      gist={bandWords.gist(band.rows, bandWords.weaveGists[band.weave], colourName(band.colour))}
+      gist={bandWords.gist(band.rows, weaveWords.short[band.weave], colourName(band.colour))}
       startsOpen={count === 1}
     >
       <ControlList controls={controls} />

@@ -1,4 +1,5 @@
 import { bandWords } from '#words/panelBands.ts';
+import { weaveWords } from '#words/weaves.ts';
 import { weaves } from '../plan/bands.ts';
 import { rowCount } from '../plan/counts.ts';
 import { limits } from '../plan/limits.ts';
@@ -44,7 +45,7 @@ export function bandControls(band: Band, index: number, unit: Unit, edits: PlanE
       label: labels.weave,
       word: 'weave',
       value: band.weave,
-      choices: choicesOf(weaves, bandWords.weaves),
+      choices: choicesOf(weaves, weaveWords.names),
       onCommit: (word) =>
         set(acts.weave, { weave: weaves.find((one) => one === word) ?? band.weave }),
     },

@@ -9,6 +9,5 @@ export function foundProblem(plan: Plan): string | null {
   if (reading.success) return null;
   const first = problemsOf(reading.error.issues, plan, plan.name)[0];
   if (!first) return panelWords.refusedWhole;
-  const allowed = first.allowed.charAt(0).toUpperCase() + first.allowed.slice(1);
-  return panelWords.refused(allowed, first.found);
+  return panelWords.refused(first.allowed, first.found);
 }

@@ -1,4 +1,5 @@
 import { strandWords } from '#words/panelStrands.ts';
+import { strandNameWords } from '#words/strandNames.ts';
 import { limits } from '../plan/limits.ts';
 import type { Strand, Unit } from '../plan/schema.ts';
 import { strandSections } from '../plan/strand.ts';
@@ -32,7 +33,7 @@ export function strandControls(
       label: labels.section,
       ...(name === 'weaver' && { word: 'weaver' }),
       value: section,
-      choices: choicesOf(strandSections, strandWords.sections),
+      choices: choicesOf(strandSections, strandNameWords.section),
       onCommit: (word) => {
         const chosen = strandSections.find((one) => one === word) ?? section;
         const round = chosen === 'round' ? { thickness: Math.min(width, thick.most) } : {};
@@ -70,24 +71,29 @@ export function strandControls(
   };
 }
 
+/** Among the sizes, which go by their number. */
+const own = 'own';
+
 /** The sizes that the strand is sold in. A size typed in is one of one's own. */
 function sizeControl(name: StrandName, strand: Strand, onStrand: OnStrand): Control {
-  const { ownSize: own, roundSize, flatSize } = strandWords;
+  const { ownSize, roundSize, flatSize } = strandWords;
   const sizes = strandSizes[strand.section];
-  const choices = sizes.map(({ name: value, width, thickness }): Choice => {
+  const choices = sizes.map(({ name, width, thickness }, at): Choice => {
     const isRound = strand.section === 'round';
     return {
-      value,
-      text: isRound ? roundSize(value, `${width}`) : flatSize(value, `${width}`, `${thickness}`),
+      value: `${at}`,
+      text: isRound ? roundSize(name, `${width}`) : flatSize(name, `${width}`, `${thickness}`),
     };
   });
+  const has = sizeOf(strand);
+  const at = has ? sizes.indexOf(has) : -1;
   return {
     kind: 'choice',
     label: strandWords.labels[name].size,
-    value: sizeOf(strand)?.name ?? own,
-    choices: [...choices, { value: own, text: own }],
+    value: at < 0 ? own : `${at}`,
+    choices: [...choices, { value: own, text: ownSize }],
     onCommit: (word) => {
-      const size = sizes.find((one) => one.name === word);
+      const size = sizes[Number(word)];
       if (!size) return null;
       const { width, thickness } = size;
       return onStrand('size', { ...strand, width, thickness }, false);

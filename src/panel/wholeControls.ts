@@ -1,4 +1,6 @@
 /** Controls of the odd end, the set and the display. */
+import { appWords } from '#words/app.ts';
+import { oddEndPlaceWords } from '#words/oddEndPlaces.ts';
 import { panelWords } from '#words/panel.ts';
 import { limits } from '../plan/limits.ts';
 import type { Base, OddEnd, Plan } from '../plan/schema.ts';
@@ -29,7 +31,7 @@ export function oddEndControls(oddEnd: OddEnd, on: Base['kind'], edits: PlanEdit
     kind: 'choice',
     label: oddEndWords.place.label,
     value: oddEnd.at,
-    choices: choicesOf(oddEndPlaces, oddEndWords.places),
+    choices: choicesOf(oddEndPlaces, oddEndPlaceWords.names),
     onCommit: (word) =>
       set(oddEndWords.place.act, {
         at: oddEndPlaces.find((one) => one === word) ?? oddEnd.at,
@@ -58,11 +60,11 @@ export function displayControls(display: Plan['display'], edits: PlanEdits): Con
   return {
     unit: {
       kind: 'choice',
-      label: unitWords.unit.label,
+      label: appWords.lengthsIn,
       value: display.unit,
       choices: choicesOf(units, unitWords.names),
       onCommit: (word) =>
-        edits.change(unitWords.unit.act, (plan) => ({
+        edits.change(unitWords.act, (plan) => ({
           ...plan,
           display: { unit: units.find((one) => one === word) ?? plan.display.unit },
         })),

@@ -19,6 +19,13 @@ export function measureText(kind: MeasureKind, value: number, unit: Unit): strin
   return signedText(kind, value, unit, false);
 }
 
+/** A difference of one stake gap with its sign, without its unit: `+0.006`. */
+export function gapDifference(value: number, unit: Unit): string {
+  if (!Number.isFinite(value)) return '–';
+  const text = gapFigure(Math.abs(value), unit);
+  return withSign(text, value, true);
+}
+
 /** As `measureText`, with + or − before all that is not 0. */
 export function differenceText(kind: MeasureKind, value: number, unit: Unit): string {
   return signedText(kind, value, unit, true);
@@ -47,10 +54,17 @@ export function measureUnit(kind: MeasureKind, unit: Unit): { name: string; size
 
 function signedText(kind: MeasureKind, value: number, unit: Unit, isDifference: boolean): string {
   if (!Number.isFinite(value)) return '–';
-  const text = unsigned(kind, Math.abs(value), unit);
+  return withSign(unsigned(kind, Math.abs(value), unit), value, isDifference);
+}
+
+function withSign(text: string, value: number, isDifference: boolean): string {
   if (!/[1-9]/.test(text)) return text;
   if (value < 0) return `−${text}`;
   return isDifference ? `+${text}` : text;
+}
+
+function gapFigure(value: number, unit: Unit): string {
+  return (value / unitLength[unit]).toFixed(gapPlaces[unit]);
 }
 
 function unsigned(kind: MeasureKind, value: number, unit: Unit): string {
@@ -59,7 +73,7 @@ function unsigned(kind: MeasureKind, value: number, unit: Unit): string {
     case 'length':
       return formatLength(value, unit);
     case 'gap':
-      return `${(value / size).toFixed(gapPlaces[unit])} ${name}`;
+      return `${gapFigure(value, unit)} ${name}`;
     case 'capacity':
       return `${(value / size).toFixed(2)} ${name}`;
     case 'strand':

@@ -1,4 +1,5 @@
 /** Reading and writing a design document. Nothing here throws for bad input. */
+import { listWords } from '#words/lists.ts';
 import { refusalWords } from '#words/refusals.ts';
 import { jsonFault } from './json.ts';
 import { migrations } from './migrations.ts';
@@ -89,8 +90,8 @@ function migrated(value: object, version: number): object {
 }
 
 function versionsText(): string {
-  const versions = [...Object.keys(migrations), planVersion];
-  return versions.length === 1 ? `${planVersion}` : says.versions(versions.join(', '));
+  const versions = [...Object.keys(migrations), `${planVersion}`];
+  return versions.length === 1 ? `${planVersion}` : says.versions(listWords.things(versions));
 }
 
 function refused(problem: Problem): PlanReading {

@@ -6,8 +6,11 @@ import { planSchema } from './schema.ts';
 import { countFit } from './weaveFacts.ts';
 
 export interface Remedy {
-  /** What it does, as a button says it. */
+  /** Tells it from the others of its finding. */
+  readonly key: string;
+  /** What it does, as a button says it, and as it is called where it can be undone. */
   readonly label: string;
+  readonly act: string;
   readonly plan: Plan;
 }
 
@@ -41,15 +44,15 @@ function otherCounts(plan: Plan): Remedy[] {
   const odd = (kind: Plan['oddEnd']['kind']): Plan => ({ ...plan, oddEnd: { ...oddEnd, kind } });
   const says = base.kind === 'wheel' ? remedyWords.spoke : remedyWords.stake;
   if (oddEnd.kind !== 'none') {
-    const label = oddEnd.kind === 'split' ? says.leaveWhole : says.leaveOut;
-    return [{ label, plan: odd('none') }];
+    const words = oddEnd.kind === 'split' ? says.leaveWhole : says.leaveOut;
+    return [{ key: 'none', ...words, plan: odd('none') }];
   }
-  const split: Remedy = { label: says.split, plan: odd('split') };
+  const split: Remedy = { key: 'split', ...says.split, plan: odd('split') };
   if (base.kind === 'board') {
     const more = { ...plan, base: { ...base, ends: baseEnds(base) + 1 } };
-    return [split, { label: remedyWords.oneMoreInSlot, plan: more }];
+    return [split, { key: 'slot', ...remedyWords.oneMoreInSlot, plan: more }];
   }
-  return [split, { label: says.add, plan: odd('added') }];
+  return [split, { key: 'added', ...says.add, plan: odd('added') }];
 }
 
 /** Weaves to change to, nearest first. Twining would change the height of the wall, a twill its looks. */
@@ -70,7 +73,8 @@ function otherWeaves(plan: Plan, rows: ReadonlySet<number>): Remedy[] {
   return instead
     .filter((weave) => countFit(weave, ends) === 'fits')
     .map((weave) => ({
-      label: remedyWords.weave[weave],
+      key: weave,
+      ...remedyWords.weave[weave],
       plan: {
         ...plan,
         bands: plan.bands.map((band, index) => (named[index] ? { ...band, weave } : band)),

@@ -25,13 +25,16 @@ export interface LengthOutput {
   readonly withUnit?: boolean;
 }
 
-const unitNames: Readonly<Record<string, Unit>> = {
-  '"': 'in',
-  '″': 'in',
-  '”': 'in',
-  "''": 'in',
-  ...unitWords.spellings,
-};
+const signs = { in: ['"', '″', '”', "''"], cm: [], mm: [] } as const;
+
+/** Units by all that is understood for them, in lower case. */
+const unitNames: ReadonlyMap<string, Unit> = new Map(
+  (['in', 'cm', 'mm'] as const).flatMap((unit) =>
+    [unit, ...signs[unit], unitWords.length[unit].toLowerCase(), ...unitWords.spellings[unit]].map(
+      (name) => [name, unit] as const,
+    ),
+  ),
+);
 
 const says = unitWords.typed;
 
@@ -52,7 +55,7 @@ export function parseLength(text: string, unit: Unit, options: LengthInput = {})
 
   const suffix = /[^\d.,/\s-].*$/.exec(unsigned);
   const named = (suffix?.[0] ?? unit).toLowerCase().trim();
-  const given = Object.hasOwn(unitNames, named) ? unitNames[named] : undefined;
+  const given = unitNames.get(named);
   if (!given) return problem(says.otherUnit(shortened(text)));
 
   const body = unsigned.slice(0, suffix?.index).trim();

@@ -1,4 +1,5 @@
 import { appWords } from '#words/app.ts';
+import { unitWords } from '#words/units.ts';
 import { presentComparison } from '../keep/compareHere.ts';
 import { presentStudio, useStudio } from '../keep/useStudio.ts';
 import { units } from '../plan/schema.ts';
@@ -44,13 +45,13 @@ export function Header({ onFiles, onHelp }: Props) {
               const { plan, change } = presentStudio();
               change(
                 { ...plan, display: { ...plan.display, unit } },
-                appWords.settingUnit(appWords.units[unit]),
+                appWords.settingUnit(unitWords.names[unit]),
               );
             }}
           >
             {units.map((unit) => (
               <option key={unit} value={unit}>
-                {appWords.units[unit]}
+                {unitWords.names[unit]}
               </option>
             ))}
           </select>

@@ -88,11 +88,18 @@ test('a board is round or a rectangle, which has a width of its own', () => {
 
 test('a size as sold sets width and thickness; a typed one is a size of one’s own', () => {
   const edits = desk();
-  expect(enter(base(edits), 'size', '1/2 in')).toBeNull();
+  const size = () => {
+    const control = base(edits).size;
+    if (control?.kind !== 'choice') throw new Error('there is no size to choose');
+    return control;
+  };
+  const chosen = () => size().choices.find(({ value }) => value === size().value)?.text;
+  const half = size().choices.find(({ text }) => text.startsWith('1/2 in,'));
+  expect(enter(base(edits), 'size', half?.value ?? '')).toBeNull();
   expect(edits.plan().base.stake).toMatchObject({ width: 12.7, thickness: 1.2 });
-  expect(base(edits).size).toMatchObject({ value: '1/2 in' });
+  expect(chosen()).toBe('1/2 in, 12.7 × 1.2 mm');
   expect(enter(base(edits), 'width', 13.3)).toBeNull();
-  expect(base(edits).size).toMatchObject({ value: 'a size of my own' });
+  expect(chosen()).toBe('a size of my own');
 });
 
 test('an odd end is a split spoke on a wheel, and stands anywhere', () => {

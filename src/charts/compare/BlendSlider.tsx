@@ -1,4 +1,5 @@
 import { compareChartWords } from '#words/compareCharts.ts';
+import { planLetters } from '#words/planLetters.ts';
 import type { Unit } from '../../plan/schema.ts';
 import { formatLength } from '../../plan/units.ts';
 import { PlanSign } from './PlanSign.tsx';
@@ -13,7 +14,7 @@ export interface BlendSliderProps {
   readonly onShare: (share: number) => void;
 }
 
-const { blend: words, letters } = compareChartWords;
+const { blend: words } = compareChartWords;
 
 /** Slides between the two girth lines, and says what the line between them comes to. */
 export function BlendSlider({ share, girths, unit, onShare }: BlendSliderProps) {
@@ -31,7 +32,7 @@ export function BlendSlider({ share, girths, unit, onShare }: BlendSliderProps) 
         <PlanSign side="blend" /> {words.label}
       </label>
       <div className="blend-track">
-        <span className="side-a">{letters.a}</span>
+        <span className="side-a">{planLetters.a}</span>
         <input
           id="blend-share"
           type="range"
@@ -42,7 +43,7 @@ export function BlendSlider({ share, girths, unit, onShare }: BlendSliderProps) 
           aria-valuetext={words.value(percent, comesTo)}
           onChange={({ target }) => onShare(target.valueAsNumber / 100)}
         />
-        <span className="side-b">{letters.b}</span>
+        <span className="side-b">{planLetters.b}</span>
         <output htmlFor="blend-share">{words.percent(percent)}</output>
       </div>
       <p className="soft blend-comes-to">{words.planned(comesTo)}</p>

@@ -1,4 +1,5 @@
 import { compareChartWords } from '#words/compareCharts.ts';
+import { planLetters } from '#words/planLetters.ts';
 import type { Unit } from '../../plan/schema.ts';
 import { formatChange } from '../../plan/units.ts';
 import type { ChartFrame } from '../chartFrame.ts';
@@ -53,7 +54,7 @@ function LineEnd({ frame, point, side }: LineEndProps) {
       y={yOf(frame, point.level) - 10}
       textAnchor="middle"
     >
-      {compareChartWords.letters[side]}
+      {planLetters[side]}
     </text>
   );
 }

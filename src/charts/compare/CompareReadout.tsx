@@ -1,4 +1,5 @@
 import { compareChartWords } from '#words/compareCharts.ts';
+import { planLetters } from '#words/planLetters.ts';
 import type { PlaceDifference } from '../../model/compare/differences.ts';
 import type { Unit } from '../../plan/schema.ts';
 import { formatChange, formatLength } from '../../plan/units.ts';
@@ -13,7 +14,7 @@ export interface CompareReadoutProps {
   readonly unit: Unit;
 }
 
-const { readout: words, letters, bLessA } = compareChartWords;
+const { readout: words, bLessA } = compareChartWords;
 
 /** Tape girths of the place pointed at; before that, which line is which. */
 export function CompareReadout({ place, hasBlend, lines, unit }: CompareReadoutProps) {
@@ -35,8 +36,8 @@ export function CompareReadout({ place, hasBlend, lines, unit }: CompareReadoutP
     <p className="girth-readout compare-readout">
       <strong>{placeName(place, unit)}</strong>
       <span className="soft">{words.tape}</span>
-      <span className="side-a">{words.ofPlan(letters.a, formatLength(place.a, unit))}</span>
-      <span className="side-b">{words.ofPlan(letters.b, formatLength(place.b, unit))}</span>
+      <span className="side-a">{words.ofPlan(planLetters.a, formatLength(place.a, unit))}</span>
+      <span className="side-b">{words.ofPlan(planLetters.b, formatLength(place.b, unit))}</span>
       <strong title={bLessA}>{formatChange(place.difference, unit)}</strong>
     </p>
   );

@@ -1,7 +1,8 @@
 import { memo, useDeferredValue } from 'react';
 import { compareChartWords } from '#words/compareCharts.ts';
+import { planLetters } from '#words/planLetters.ts';
 import type { Differences, PlaceDifference } from '../../model/compare/differences.ts';
-import { differenceText } from '../../plan/measureText.ts';
+import { gapDifference } from '../../plan/measureText.ts';
 import type { Unit } from '../../plan/schema.ts';
 import { formatChange, formatLength } from '../../plan/units.ts';
 import { useRowPointing } from '../useRowPointing.ts';
@@ -15,7 +16,7 @@ export interface DifferenceTableProps {
   readonly unit: Unit;
 }
 
-const { table: words, letters } = compareChartWords;
+const { table: words } = compareChartWords;
 
 /** Tape girths of both baskets and their difference, place by place, the rim at the top. */
 export function DifferenceTable({ differences, place, onPlace, unit }: DifferenceTableProps) {
@@ -39,10 +40,10 @@ export function DifferenceTable({ differences, place, onPlace, unit }: Differenc
               {by === 'height' && <th scope="col">{words.rowOfA}</th>}
               {by === 'height' && <th scope="col">{words.rowOfB}</th>}
               <th scope="col" className="side-a">
-                {letters.a}
+                {planLetters.a}
               </th>
               <th scope="col" className="side-b">
-                {letters.b}
+                {planLetters.b}
               </th>
               <th scope="col">{words.difference}</th>
               <th scope="col">{words.perGap}</th>
@@ -114,7 +115,7 @@ const DifferenceLine = memo(function DifferenceLine(props: DifferenceLineProps) 
       <td className="compare-difference">
         {formatChange(line.difference, unit, { withUnit: false })}
       </td>
-      <td>{differenceText('gap', line.perGap, unit).replace(` ${unit}`, '')}</td>
+      <td>{gapDifference(line.perGap, unit)}</td>
     </tr>
   );
 });

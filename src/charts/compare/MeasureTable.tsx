@@ -1,4 +1,5 @@
 import { compareChartWords } from '#words/compareCharts.ts';
+import { planLetters } from '#words/planLetters.ts';
 import { summaryWords } from '#words/summary.ts';
 import type { Measure } from '../../model/compare/measures.ts';
 import { differenceText, measureText } from '../../plan/measureText.ts';
@@ -11,7 +12,7 @@ export interface MeasureTableProps {
   readonly unit: Unit;
 }
 
-const { letters, bLessA } = compareChartWords;
+const { bLessA } = compareChartWords;
 
 /** Both baskets in a few figures, and how much more or less the second has. */
 export function MeasureTable({ measures, unit }: MeasureTableProps) {
@@ -23,10 +24,10 @@ export function MeasureTable({ measures, unit }: MeasureTableProps) {
           <tr>
             <td />
             <th scope="col" className="side-a">
-              {letters.a}
+              {planLetters.a}
             </th>
             <th scope="col" className="side-b">
-              {letters.b}
+              {planLetters.b}
             </th>
             <th scope="col">{bLessA}</th>
           </tr>

@@ -1,4 +1,4 @@
-import { compareChartWords } from '#words/compareCharts.ts';
+import { planLetters } from '#words/planLetters.ts';
 import './compare.css';
 
 export type SignedSide = 'a' | 'b' | 'blend';
@@ -7,7 +7,7 @@ export type SignedSide = 'a' | 'b' | 'blend';
 export function PlanSign({ side }: { readonly side: SignedSide }) {
   return (
     <span className={`plan-sign side-${side}`}>
-      <span className="plan-letter">{compareChartWords.letters[side]}</span>
+      <span className="plan-letter">{planLetters[side]}</span>
       <svg width="30" height="10" viewBox="0 0 30 10" aria-hidden="true">
         <line className="compare-line" x1="2" y1="5" x2="28" y2="5" />
       </svg>

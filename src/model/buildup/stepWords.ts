@@ -1,6 +1,8 @@
 /** What the maker does at a row, in words. */
 import { colourWords } from '#words/colours.ts';
+import { oddEndPlaceWords } from '#words/oddEndPlaces.ts';
 import { stepWords as says } from '#words/steps.ts';
+import { strandNameWords } from '#words/strandNames.ts';
 import { weaveWords } from '#words/weaves.ts';
 import { bandOfRow, rowCount } from '../../plan/counts.ts';
 import type { Plan } from '../../plan/schema.ts';
@@ -20,8 +22,8 @@ export function stepWords(plan: Plan, row: number, spliceRows: readonly number[]
     const { colour, weave, weaver } = band;
     const width = formatLength(weaver.width, plan.display.unit);
     const dye = Object.hasOwn(colourWords, colour) ? `${colourWords[colour]}` : colour;
-    const strand = says.strand(dye, says.sections[weaver.section], width);
-    words.push((row === 1 ? says.begin : says.goOn)(weaveWords[weave], strand));
+    const strand = says.strand(dye, strandNameWords.section[weaver.section], width);
+    words.push((row === 1 ? says.begin : says.goOn)(weaveWords.inSentence[weave], strand));
   }
   if (spliceRows.includes(row)) words.push(says.splice(plan.allowances.splice));
   words.push(says.row(row, all));
@@ -31,8 +33,8 @@ export function stepWords(plan: Plan, row: number, spliceRows: readonly number[]
 /** What comes before the first row: the odd end is made, the sides come up. */
 function startWords({ base, oddEnd }: Plan): string[] {
   const words: string[] = [];
-  if (oddEnd.kind === 'split') words.push(says.split[oddEnd.at]);
-  if (oddEnd.kind === 'added') words.push(says.added[oddEnd.at]);
+  if (oddEnd.kind === 'split') words.push(says.split(oddEndPlaceWords.at[oddEnd.at]));
+  if (oddEnd.kind === 'added') words.push(says.added(oddEndPlaceWords.at[oddEnd.at]));
   const isFlatFirst =
     base.kind === 'mat' && base.corners.kind === 'fanned' && base.corners.rows > 0;
   if (!isFlatFirst) words.push(says.sidesUp[base.upsett]);

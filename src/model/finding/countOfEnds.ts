@@ -50,8 +50,8 @@ function misfitText(
   ends: number,
 ): string {
   if (fit === 'no diagonal') return says.noDiagonal(where, ends);
-  if (fit === 'unmet') return says.unmet(where, weaveWords[weave], ends);
+  if (fit === 'unmet') return says.unmet(where, weaveWords.inSentence[weave], ends);
   return weave === 'twill'
     ? says.twillRepeats(where, ends)
-    : says.repeats(where, weaveWords[weave], ends);
+    : says.repeats(where, weaveWords.inSentence[weave], ends);
 }

@@ -1,6 +1,7 @@
 /** The handle: ears, bow and wrap. */
 
 import { partWords } from '#words/parts.ts';
+import { quantityWords } from '#words/quantities.ts';
 import { caneThickness } from '../../plan/strandSizes.ts';
 import type { Measured } from '../basket.ts';
 import { archLength } from './arch.ts';
@@ -50,8 +51,9 @@ export function handleNeed({ plan, net, summary }: Measured): HandleNeed {
     colour: undyed,
   };
   const foot = handle.kind === 'fixed' ? wall : turnIn;
+  const needed = ear ? archLength(ear.spread, ear.height) : 0;
   const ears = ear
-    ? [{ part: partWords.ear, count: 2, needed: archLength(ear.spread, ear.height), stock }]
+    ? [{ part: partWords.ear, use: quantityWords.ears, count: 2, needed, stock }]
     : [];
   return {
     parts: [

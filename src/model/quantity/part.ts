@@ -14,6 +14,8 @@ export interface Stock {
 /** Pieces of one length. */
 export interface Part {
   readonly part: string;
+  /** What it is called in the list to buy, together with its like; left out where it has no like. */
+  readonly use?: string;
   readonly count: number;
   /** Length that the shape takes, and the length to cut: rounded up to the plan's step. */
   readonly needed: number;

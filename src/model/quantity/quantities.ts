@@ -1,5 +1,4 @@
 /** Everything one basket takes, read off the settled basket. Lengths mm, weights g. */
-import { partWords } from '#words/parts.ts';
 import { quantityWords } from '#words/quantities.ts';
 import { cutStep } from '../../plan/cutStep.ts';
 import type { Measured } from '../basket.ts';
@@ -43,8 +42,6 @@ export interface Material {
   readonly grams: number;
 }
 
-const hoops: ReadonlySet<string> = new Set([partWords.outsideHoop, partWords.insideHoop]);
-
 /** The cut list, the weavers and the materials of one basket. */
 export function quantities(basket: Measured): Quantities {
   const { plan } = basket;
@@ -73,10 +70,7 @@ export function quantities(basket: Measured): Quantities {
       length,
       use: quantityWords.rows(first, last),
     })),
-    ...rimParts.map((part) => used(part, hoops.has(part.part) ? quantityWords.hoops : part.part)),
-    ...handleParts.map((part) =>
-      used(part, part.part === partWords.ear ? quantityWords.ears : part.part),
-    ),
+    ...[...rimParts, ...handleParts].map((part) => used(part, part.use ?? part.part)),
   ]);
   return {
     step,

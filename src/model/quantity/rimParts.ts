@@ -1,6 +1,7 @@
 /** The rim: two hoops, the filler between them, and the lashing that holds them. */
 
 import { partWords } from '#words/parts.ts';
+import { quantityWords } from '#words/quantities.ts';
 import { caneThickness } from '../../plan/strandSizes.ts';
 import type { Measured } from '../basket.ts';
 import { halfWall } from '../read/wallThickness.ts';
@@ -32,11 +33,12 @@ export function rimNeed({ plan, net, rows }: Measured): RimNeed {
   if (!last) throw new RangeError('rows are none, allowed 1 and more');
   const { hoop, lap, filler, lasher } = plan.rim;
   const stock: Stock = { ...hoop, colour: undyed };
+  const use = quantityWords.hoops;
   const round = Math.PI * hoop.thickness;
   const inner = last.girthReached - 2 * Math.PI * halfWall(plan, last.row);
   const parts: Omit<Part, 'length'>[] = [
-    { part: partWords.outsideHoop, count: 1, needed: last.tapeGirth + round + lap, stock },
-    { part: partWords.insideHoop, count: 1, needed: Math.max(0, inner - round) + lap, stock },
+    { part: partWords.outsideHoop, use, count: 1, needed: last.tapeGirth + round + lap, stock },
+    { part: partWords.insideHoop, use, count: 1, needed: Math.max(0, inner - round) + lap, stock },
   ];
   if (filler) {
     const reed: Stock = {

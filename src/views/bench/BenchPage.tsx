@@ -1,4 +1,5 @@
 import { useState } from 'react';
+import { appWords } from '#words/app.ts';
 import { benchWords } from '#words/bench.ts';
 import { useStudio } from '../../keep/useStudio.ts';
 import { leaveForTour } from '../guide/leaveForTour.ts';
@@ -27,7 +28,7 @@ export function BenchPage() {
   if (!work) {
     return (
       <main className="bench-page bench-waiting">
-        <p role="status">{problem ?? benchWords.opening}</p>
+        <p role="status">{problem ?? appWords.waiting.bench}</p>
         <a className="bench-back" href="#plan">
           {benchWords.toPlan}
         </a>

@@ -1,4 +1,5 @@
 import { benchWords } from '#words/bench.ts';
+import { listWords } from '#words/lists.ts';
 import { furthestOff } from '../../model/replan/furthestOff.ts';
 import { formatLength } from '../../plan/units.ts';
 import { AimFields } from './AimFields.tsx';
@@ -43,9 +44,7 @@ export function ReplanCard({ work }: { readonly work: BenchWork }) {
             {words.leave}
           </button>
         )}
-        {!isNew && !course.isTaken && (
-          <p className="soft">{words.nothing(plan.name.toLowerCase())}</p>
-        )}
+        {!isNew && !course.isTaken && <p className="soft">{words.nothing(plan.name)}</p>}
       </div>
     </section>
   );
@@ -59,7 +58,7 @@ function stateText(work: BenchWork): string {
   const by = formatLength(Math.abs(off), plan.display.unit);
   const apart = off < 0 ? words.rowTighter(from, by) : words.rowWider(from, by);
   const standing = Math.abs(off) < tellable ? words.rowAsPlanned(from) : apart;
-  return course.isTaken ? `${standing} ${words.isTaken}` : standing;
+  return course.isTaken ? listWords.sentences([standing, words.isTaken]) : standing;
 }
 
 /** That the way back begins by leading away, where it does, so that nobody takes it for a mistake. */
@@ -70,5 +69,5 @@ function furtherText({ course, plan }: BenchWork): string | null {
   const { row, off } = furthest;
   const by = formatLength(Math.abs(off), plan.display.unit);
   const told = off < 0 ? words.furtherTighter(row, by) : words.furtherWider(row, by);
-  return `${told} ${words.whyFurther}`;
+  return listWords.sentences([told, words.whyFurther]);
 }

@@ -1,5 +1,6 @@
 import { useMemo } from 'react';
 import { benchWords } from '#words/bench.ts';
+import { rowStepWords } from '#words/rowSteps.ts';
 import { rowWords } from '../../export/pdf/sheet/rowWords.ts';
 import { quantities } from '../../model/quantity/quantities.ts';
 import { BigLength } from './BigLength.tsx';
@@ -41,7 +42,7 @@ export function RowCard({ work }: { readonly work: BenchWork }) {
       </p>
       <p className="row-card-do">
         {isTold && <BigLength mm={change} unit={unit} className="row-card-change" signed />}
-        <span className="row-card-verb">{isTold ? verb(change) : words.keepGirth}</span>
+        <span className="row-card-verb">{isTold ? verb(change) : rowStepWords.keep}</span>
       </p>
       <p className="row-card-words">{said.get(row) ?? nextWord(said, row)}</p>
     </section>
@@ -50,7 +51,7 @@ export function RowCard({ work }: { readonly work: BenchWork }) {
 
 /** What the hand does with the weaver. */
 function verb(change: number): string {
-  return change > 0 ? words.letOut : words.drawIn;
+  return change > 0 ? rowStepWords.letOut : rowStepWords.drawIn;
 }
 
 /** What comes next, so that it can be made ready. */

@@ -1,5 +1,6 @@
 import { useState } from 'react';
 import { compareWords } from '#words/compare.ts';
+import { planLetters } from '#words/planLetters.ts';
 import { BlendSlider } from '../../charts/compare/BlendSlider.tsx';
 import { presentComparison, presentSide, useComparison } from '../../keep/compareHere.ts';
 import type { Side } from '../../keep/compareStudio.ts';
@@ -25,7 +26,7 @@ export function BlendCard({ plan, girths, isOnOwnBase }: Props) {
   const [told, setTold] = useState('');
   const keepAs = (side: Side) => {
     presentSide(side).open(plan);
-    setTold(words.isNow(side.toUpperCase()));
+    setTold(words.isNow(planLetters[side]));
   };
   const aside = async () => {
     const { db } = keepState.getState();

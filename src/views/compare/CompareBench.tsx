@@ -1,5 +1,7 @@
 import { useCallback, useDeferredValue, useMemo, useRef, useState } from 'react';
+import { appWords } from '#words/app.ts';
 import { compareWords } from '#words/compare.ts';
+import { planLetters } from '#words/planLetters.ts';
 import { CompareGirthLine } from '../../charts/compare/CompareGirthLine.tsx';
 import { DifferenceTable } from '../../charts/compare/DifferenceTable.tsx';
 import { HeightLines } from '../../charts/compare/HeightLines.tsx';
@@ -25,9 +27,9 @@ import type { Reading } from './useReading.ts';
 const { rooms: words, side: sideWords } = compareWords;
 
 const tabs = [
-  { name: 'plan', title: words.planTab },
+  { name: 'plan', title: appWords.rooms.plan },
   { name: 'rows', title: words.differences },
-  { name: 'summary', title: words.summaryTab },
+  { name: 'summary', title: appWords.rooms.summaryTab },
 ] as const;
 
 type TabName = (typeof tabs)[number]['name'];
@@ -100,11 +102,11 @@ export function CompareBench({ reading, onPictures }: Props) {
         <BlendCard plan={third} girths={thirdGirths} isOnOwnBase={girths.a[0] !== girths.b[0]} />
       </section>
       {isNarrow && <Tabs tabs={tabs} chosen={tab} onChoose={setTab} />}
-      <Room {...room('plan')} title={words.plan(edited.toUpperCase())}>
+      <Room {...room('plan')} title={words.plan(planLetters[edited])}>
         <p className={`panel-side side-${edited}`}>
           <Sentence
             text={sideWords.isEdited}
-            places={{ letter: <span className={`side-${edited}`}>{edited.toUpperCase()}</span> }}
+            places={{ letter: <span className={`side-${edited}`}>{planLetters[edited]}</span> }}
           />
         </p>
         <PlanPanel key={edited} plan={plan} onChange={change} />
@@ -116,13 +118,13 @@ export function CompareBench({ reading, onPictures }: Props) {
           <p className="waiting">{words.differencesWait}</p>
         )}
       </Room>
-      <Room {...room('summary')} title={words.summary} takesKeyboard>
+      <Room {...room('summary')} title={appWords.rooms.summary} takesKeyboard>
         {reading && <MeasureTable measures={reading.measures} unit={unit} />}
         {reading &&
           (['a', 'b'] as const).map((side) => (
             <div key={side} id={`findings-of-${side}`} className="side-findings-list">
               <FindingList
-                title={words.findings(side.toUpperCase())}
+                title={words.findings(planLetters[side])}
                 basket={{ ...reading[side], plan: shownIn(reading[side].plan, unit) }}
                 plan={side === 'a' ? planA : planB}
                 onRow={(row) => pointRow(side, row)}

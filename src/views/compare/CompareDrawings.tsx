@@ -1,5 +1,6 @@
 import { useMemo } from 'react';
 import { compareWords } from '#words/compare.ts';
+import { stageWords } from '#words/stage.ts';
 import { CompareOutlines } from '../../charts/compare/CompareOutlines.tsx';
 import { outline } from '../../mesh/outline.ts';
 import type { Basket } from '../../model/basket.ts';
@@ -29,7 +30,7 @@ export function CompareDrawings({ a, b, layout }: Props) {
       <div className="drawings-pair">
         {drawn.map(({ view, a: one, b: other }) => (
           <div key={view} style={{ flexGrow: Math.max(one?.width ?? 1, other?.width ?? 1) }}>
-            <CompareOutlines a={one} b={other} layout={layout} title={words.views[view]} />
+            <CompareOutlines a={one} b={other} layout={layout} title={stageWords.viewNames[view]} />
           </div>
         ))}
       </div>

@@ -1,4 +1,6 @@
+import { appWords } from '#words/app.ts';
 import { compareWords as words } from '#words/compare.ts';
+import { unitWords } from '#words/units.ts';
 import { presentComparison, useComparison, useSide } from '../../keep/compareHere.ts';
 import { units } from '../../plan/schema.ts';
 import { HelpButton } from '../help/HelpButton.tsx';
@@ -40,14 +42,14 @@ export function CompareHead({ reading, onCsv, onPrint, onPicture, onHelp, isBusy
           ))}
         </fieldset>
         <label className="head-field units-field">
-          <span className="unseen">{words.lengthsIn}</span>
+          <span className="unseen">{appWords.lengthsIn}</span>
           <select
             value={unit}
             onChange={({ target }) => showIn(units.find((one) => one === target.value) ?? 'in')}
           >
             {units.map((one) => (
               <option key={one} value={one}>
-                {one}
+                {unitWords.length[one]}
               </option>
             ))}
           </select>

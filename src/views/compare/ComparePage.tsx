@@ -1,5 +1,6 @@
 import { useCallback, useRef, useState } from 'react';
 import { compareWords } from '#words/compare.ts';
+import { planLetters } from '#words/planLetters.ts';
 import { presentComparison, presentSide, useComparison, useSide } from '../../keep/compareHere.ts';
 import type { TakePicture } from '../../scene/Snapshot.tsx';
 import { FileDrop } from '../FileDrop.tsx';
@@ -59,13 +60,13 @@ export function ComparePage() {
       />
       {problemA && (
         <ProblemBanner
-          problem={compareWords.side.problem('A', problemA)}
+          problem={compareWords.side.problem(planLetters.a, problemA)}
           onDismiss={() => presentSide('a').showProblem(null)}
         />
       )}
       {problemB && (
         <ProblemBanner
-          problem={compareWords.side.problem('B', problemB)}
+          problem={compareWords.side.problem(planLetters.b, problemB)}
           onDismiss={() => presentSide('b').showProblem(null)}
         />
       )}

@@ -1,5 +1,7 @@
 import { useMemo } from 'react';
 import { compareWords } from '#words/compare.ts';
+import { planLetters } from '#words/planLetters.ts';
+import { stageWords } from '#words/stage.ts';
 import { presentComparison, useComparison, useSide } from '../../keep/compareHere.ts';
 import type { Side } from '../../keep/compareStudio.ts';
 import type { Basket } from '../../model/basket.ts';
@@ -43,7 +45,7 @@ export function CompareStageRoom({ rows, onRow, onPictures }: Props) {
         <SafetyNet under={() => drawings}>
           <ViewButtons view={view} onView={(to) => presentComparison().look(to)} />
           <stage.View
-            standIn={<p className="waiting">{words.opening}</p>}
+            standIn={<p className="waiting">{stageWords.waiting}</p>}
             a={a}
             b={b}
             layout={layout}
@@ -54,7 +56,10 @@ export function CompareStageRoom({ rows, onRow, onPictures }: Props) {
             nonce={looks}
             opened={opened}
             theme={theme}
-            labels={{ a: inWords('A', a?.basket, unit), b: inWords('B', b?.basket, unit) }}
+            labels={{
+              a: inWords(planLetters.a, a?.basket, unit),
+              b: inWords(planLetters.b, b?.basket, unit),
+            }}
             onPictures={onPictures}
           />
         </SafetyNet>
@@ -64,10 +69,10 @@ export function CompareStageRoom({ rows, onRow, onPictures }: Props) {
       {layout === 'beside' && canDraw && (
         <>
           <span className="stage-letter side-a" aria-hidden="true">
-            A
+            {planLetters.a}
           </span>
           <span className="stage-letter side-b" aria-hidden="true">
-            B
+            {planLetters.b}
           </span>
         </>
       )}

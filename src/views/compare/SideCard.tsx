@@ -1,5 +1,6 @@
 import { appWords } from '#words/app.ts';
 import { compareWords } from '#words/compare.ts';
+import { planLetters } from '#words/planLetters.ts';
 import { PlanSign } from '../../charts/compare/PlanSign.tsx';
 import { presentComparison, presentSide, useComparison, useSide } from '../../keep/compareHere.ts';
 import type { Side } from '../../keep/compareStudio.ts';
@@ -21,7 +22,7 @@ export function SideCard({ side, onFindings }: Props) {
   const back = useSide(side, ({ history }) => history.past.at(-1)?.label);
   const forward = useSide(side, ({ history }) => history.future.at(-1)?.label);
   const edited = useComparison(({ edited }) => edited);
-  const letter = side.toUpperCase();
+  const letter = planLetters[side];
   return (
     <section
       className={`side-card side-${side}`}
@@ -52,7 +53,7 @@ export function SideCard({ side, onFindings }: Props) {
             type="button"
             aria-label={words.undoIn(letter)}
             disabled={!back}
-            title={back && words.undo(back)}
+            title={back && appWords.undoThis(back)}
             onClick={() => presentSide(side).undo()}
           >
             <TurnBack />
@@ -61,7 +62,7 @@ export function SideCard({ side, onFindings }: Props) {
             type="button"
             aria-label={words.redoIn(letter)}
             disabled={!forward}
-            title={forward && words.redo(forward)}
+            title={forward && appWords.redoThis(forward)}
             onClick={() => presentSide(side).redo()}
           >
             <TurnBack isMirrored />

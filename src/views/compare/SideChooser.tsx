@@ -1,5 +1,6 @@
 import { useEffect, useRef, useState } from 'react';
 import { compareWords } from '#words/compare.ts';
+import { planLetters } from '#words/planLetters.ts';
 import { presentSide, putInPlace, putKeptInPlace } from '../../keep/compareHere.ts';
 import type { Side } from '../../keep/compareStudio.ts';
 import { copyOf } from '../../keep/compareStudio.ts';
@@ -20,7 +21,7 @@ export function SideChooser({ side }: { readonly side: Side }) {
   const input = useRef<HTMLInputElement>(null);
   const [cards, setCards] = useState<readonly Card[]>([]);
   const other = side === 'a' ? 'b' : 'a';
-  const letter = side.toUpperCase();
+  const letter = planLetters[side];
   useEffect(() => {
     let isWanted = true;
     const read = async ({ db } = keepState.getState()) => {
@@ -53,7 +54,7 @@ export function SideChooser({ side }: { readonly side: Side }) {
           <option value="" disabled>
             {words.choose}
           </option>
-          <option value="c">{words.copy(other.toUpperCase())}</option>
+          <option value="c">{words.copy(planLetters[other])}</option>
           <option value="f">{words.file}</option>
           {cards.length > 0 && (
             <optgroup label={words.shelf}>

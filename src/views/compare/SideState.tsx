@@ -1,8 +1,12 @@
 import { compareWords } from '#words/compare.ts';
+import { planLetters } from '#words/planLetters.ts';
+import { stageWords } from '#words/stage.ts';
 import { useSide } from '../../keep/compareHere.ts';
 import type { Side } from '../../keep/compareStudio.ts';
 
 const words = compareWords.side;
+const { settling, settled, notSettled } = stageWords;
+const states = { settling, settled, failed: notSettled };
 
 interface Props {
   readonly side: Side;
@@ -19,10 +23,10 @@ export function SideState({ side, onFindings }: Props) {
   const isAtRest = state === 'settled' && settling?.polished === true;
   return (
     <span className="side-state" data-state={state} data-rested={isAtRest}>
-      <span aria-hidden="true">{words.states[state]}</span>
+      <span aria-hidden="true">{states[state]}</span>
       <span className="unseen" role="status">
-        {state === 'failed' && words.hasNotSettled(side.toUpperCase())}
-        {isAtRest && words.hasSettled(side.toUpperCase())}
+        {state === 'failed' && words.hasNotSettled(planLetters[side])}
+        {isAtRest && words.hasSettled(planLetters[side])}
       </span>
       {grave.length > 0 && (
         <button
@@ -31,7 +35,7 @@ export function SideState({ side, onFindings }: Props) {
           data-severity={severity}
           onClick={onFindings}
         >
-          {words.findings(grave.length)}
+          {stageWords.findings(grave.length)}
         </button>
       )}
     </span>

@@ -1,5 +1,6 @@
 /** Both plans in one unit: that of the first, whatever each is saved with. */
-import { compareWords } from '#words/compare.ts';
+import { appWords } from '#words/app.ts';
+import { unitWords } from '#words/units.ts';
 import { presentSide } from '../../keep/compareHere.ts';
 import type { Side } from '../../keep/compareStudio.ts';
 import type { Studio } from '../../keep/studio.ts';
@@ -24,6 +25,7 @@ export function changeShown(side: Side): Studio['change'] {
 export function showIn(unit: Unit): void {
   for (const side of ['a', 'b'] as const) {
     const { plan, change } = presentSide(side);
-    if (plan.display.unit !== unit) change(shownIn(plan, unit), compareWords.steps.lengthsIn(unit));
+    if (plan.display.unit !== unit)
+      change(shownIn(plan, unit), appWords.settingUnit(unitWords.names[unit]));
   }
 }

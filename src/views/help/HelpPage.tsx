@@ -2,7 +2,7 @@ import type { RefObject } from 'react';
 import { memo } from 'react';
 import { appWords } from '#words/app.ts';
 import { helpWords } from '#words/help.ts';
-import { tradeWords } from '../../form/tradeWords.ts';
+import { tradeWords } from '#words/trade.ts';
 import { helpKeys } from './helpKeys.ts';
 import './help.css';
 
@@ -35,9 +35,9 @@ export const HelpPage = memo(function HelpPage({ dialog, page, onTour }: Props) 
         <div>
           <h3>{helpWords.tradeWords}</h3>
           <dl className="help-words">
-            {Object.entries(tradeWords).map(([word, meaning]) => (
-              <div key={word}>
-                <dt>{word}</dt>
+            {Object.entries(tradeWords).map(([key, { name, meaning }]) => (
+              <div key={key}>
+                <dt>{name}</dt>
                 <dd>{meaning}</dd>
               </div>
             ))}

@@ -2,6 +2,7 @@ import { useEffect, useId, useRef } from 'react';
 import { appWords } from '#words/app.ts';
 import { shelfWords } from '#words/shelf.ts';
 import type { Card, ShelfDb, VersionRecord } from '../../keep/shelf/records.ts';
+import { dateTimeText } from '../dates.ts';
 import { NameVersion } from './NameVersion.tsx';
 import { ThumbnailPicture } from './ThumbnailPicture.tsx';
 import { useVersions } from './useVersions.ts';
@@ -47,10 +48,7 @@ export function VersionDialog({ db, id, card }: Props) {
 }
 
 function VersionLine({ db, version }: { readonly db: ShelfDb; readonly version: VersionRecord }) {
-  const when = new Date(version.made).toLocaleString([], {
-    dateStyle: 'medium',
-    timeStyle: 'short',
-  });
+  const when = dateTimeText(version.made);
   const called = version.name ?? words.automatic;
   return (
     <li className="version-line">

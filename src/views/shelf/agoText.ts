@@ -1,13 +1,11 @@
 import { shelfWords } from '#words/shelf.ts';
+import { dateText } from '../dates.ts';
 
 const words = shelfWords.ago;
 
 const minute = 60_000;
 const hour = 60 * minute;
 const day = 24 * hour;
-
-/** Made once: each one made anew takes a millisecond or more. */
-const date = new Intl.DateTimeFormat([], { dateStyle: 'medium' });
 
 /** When something was changed, as one says it: `just now`, `3 hours ago`, then the date. Times in ms. */
 export function agoText(then: number, now: number): string {
@@ -16,5 +14,5 @@ export function agoText(then: number, now: number): string {
   if (ago < hour) return words.minutes(Math.floor(ago / minute));
   if (ago < day) return words.hours(Math.floor(ago / hour));
   if (ago < 7 * day) return words.days(Math.floor(ago / day));
-  return date.format(then);
+  return dateText(then);
 }

@@ -11,6 +11,7 @@ import { limits } from '../../plan/limits.ts';
 import { problemText } from '../../plan/problems.ts';
 import { checkPlan } from '../../plan/read.ts';
 import type { Plan } from '../../plan/schema.ts';
+import { dateTimeText } from '../dates.ts';
 import { orTell, Refused } from '../take/orTell.ts';
 
 const words = shelfWords.versions;
@@ -52,7 +53,7 @@ function calledIn(version: VersionRecord): string {
 }
 
 function dayOf({ made }: VersionRecord): string {
-  return new Date(made).toLocaleString([], { dateStyle: 'medium', timeStyle: 'short' });
+  return dateTimeText(made);
 }
 
 /** As `orTell`; the dialog of versions makes way for what the shelf says. */

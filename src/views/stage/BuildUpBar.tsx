@@ -1,5 +1,6 @@
 import { useEffect, useId, useMemo, useState } from 'react';
 import { buildUpWords } from '#words/buildUp.ts';
+import { listWords } from '#words/lists.ts';
 import { stageWords } from '#words/stage.ts';
 import type { Basket } from '../../model/basket.ts';
 import { stepWords } from '../../model/buildup/stepWords.ts';
@@ -92,8 +93,12 @@ export function BuildUpBar({ plan, basket, onShown, onClose }: Props) {
       </button>
       {problem && <p role="alert">{problem}</p>}
       <p className="build-words" aria-live={isPlaying ? 'off' : 'polite'}>
-        {words.join(' ')}
-        {woven && ` ${buildUpWords.tapeGirth(formatLength(woven.tapeGirth, plan.display.unit))}`}
+        {listWords.sentences([
+          ...words,
+          ...(woven
+            ? [buildUpWords.tapeGirth(formatLength(woven.tapeGirth, plan.display.unit))]
+            : []),
+        ])}
       </p>
     </section>
   );

@@ -1,4 +1,6 @@
 /** Files that were chosen or dropped: plans, and whole shelves as archives. */
+import { fileSizeWords } from '#words/fileSizes.ts';
+import { keepingWords } from '#words/keeping.ts';
 import { takeWords } from '#words/take.ts';
 import { readArchive } from '../../export/archive.ts';
 import { keepState } from '../../keep/shelf/keepState.ts';
@@ -50,8 +52,8 @@ export async function takeFiles(files: readonly File[]): Promise<Told> {
 
 async function readPlanFile(file: File, problems: Problem[]): Promise<Incoming[]> {
   if (file.size > 4 * longestText) {
-    const found = takeWords.found.bytes(file.size);
-    const allowed = takeWords.allowed.bytes(4 * longestText);
+    const found = fileSizeWords.bytes(file.size);
+    const allowed = fileSizeWords.atMostBytes(4 * longestText);
     problems.push({ file: file.name, path: '', found, allowed });
     return [];
   }
@@ -63,8 +65,8 @@ async function readPlanFile(file: File, problems: Problem[]): Promise<Incoming[]
 
 async function readArchiveFile(file: File, problems: Problem[]): Promise<Incoming[]> {
   if (file.size > largestArchive) {
-    const found = takeWords.found.bytes(file.size);
-    const allowed = takeWords.allowed.bytes(largestArchive);
+    const found = fileSizeWords.bytes(file.size);
+    const allowed = fileSizeWords.atMostBytes(largestArchive);
     problems.push({ file: file.name, path: '', found, allowed });
     return [];
   }
@@ -90,7 +92,7 @@ export async function takeFilesHere(files: readonly File[]): Promise<void> {
       return;
     }
     if (told.problems.length > 0) {
-      showProblem([takeWords.fileNotOpened, ...told.problems].join('\n'));
+      showProblem([keepingWords.fileNotOpened, ...told.problems].join('\n'));
     }
   } catch (error) {
     showProblem([takeWords.notAllTaken, refusalText(error)].join('\n'));

@@ -15,6 +15,7 @@ import { takeAlong } from '../../keep/shelf/takeAlong.ts';
 import { presentStudio } from '../../keep/useStudio.ts';
 import type { Plan } from '../../plan/schema.ts';
 import { ask } from '../ask/asking.ts';
+import { dateTimeText } from '../dates.ts';
 
 const words = takeWords.twin;
 
@@ -101,13 +102,9 @@ export async function takeInAll(db: ShelfDb, incoming: readonly Incoming[]): Pro
 }
 
 function askAbout(plan: Plan, twin: Card, rest = 0) {
-  const changed = new Date(twin.updated).toLocaleString([], {
-    dateStyle: 'medium',
-    timeStyle: 'short',
-  });
   return ask({
     title: words.title(plan.name),
-    text: words.text(changed),
+    text: words.text(dateTimeText(twin.updated)),
     choices: [
       { value: 'both', label: words.both },
       { value: 'replace', label: words.replace },

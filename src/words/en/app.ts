@@ -1,5 +1,3 @@
-import type { Unit } from '../../plan/schema.ts';
-
 /** The page of a plan, its head, and what all pages say alike. */
 export const appWords = {
   name: 'Girthline',
@@ -32,11 +30,6 @@ export const appWords = {
   namingIt: (name: string) => `naming it ${name}`,
 
   lengthsIn: 'Lengths in',
-  units: {
-    in: 'inches',
-    cm: 'centimetres',
-    mm: 'millimetres',
-  } satisfies Record<Unit, string>,
   /** Label of the edit. */
   settingUnit: (unit: string) => `lengths in ${unit}`,
 

@@ -1,7 +1,6 @@
 /** What is said at the bench, but for its measuring pad. Lengths come written. */
 export const benchWords = {
   toPlan: '‹ Plan',
-  opening: 'Laying the plan on the bench …',
   row: (row: number) => `Row ${row}`,
   rowColumn: 'Row',
   asPlanned: 'as planned',
@@ -21,9 +20,6 @@ export const benchWords = {
     of: (rows: number) => `of ${rows}`,
     byPlan: 'By the plan: weave to a tape girth of',
     byReplan: 'By the replan: weave to a tape girth of',
-    letOut: 'let out',
-    drawIn: 'draw in',
-    keepGirth: 'keep the girth',
     next: (row: number, what: string) => `Row ${row}: ${what}`,
     allWoven: (rows: number) => `All ${rows} rows are woven`,
     bindOff: 'Measure the rim, then bind it off.',
@@ -71,7 +67,7 @@ export const benchWords = {
       'The wall is still on its way out of the plan, and turning it gently takes some rows.',
     take: 'Take the replan',
     leave: 'Back to the old plan',
-    nothing: (plan: string) => `Nothing to change for the ${plan} so far.`,
+    nothing: (plan: string) => `Nothing to change for “${plan}” so far.`,
     restOfRows: (from: number) => `Rows ${from} to the rim`,
     columns: { planned: 'Old plan', replanned: 'Replan', apart: 'Apart' },
   },

@@ -35,8 +35,6 @@ nothing is written; 1 when a file could not be written or the plan could not be 
 
   /** A file that is not read: what was found, and what is allowed. */
   file: {
-    bytes: (count: number) => `${count} bytes`,
-    mostBytes: (most: number) => `at most ${most} bytes`,
     notUtf8: 'bytes that are not UTF-8',
     utf8: 'a design document in UTF-8',
     readable: 'a file that can be read',

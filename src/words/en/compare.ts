@@ -6,15 +6,9 @@ export const compareWords = {
   title: 'Two plans side by side',
   close: 'Back to one plan',
   by: { title: 'Compare by', row: 'row', height: 'height' },
-  lengthsIn: 'Lengths in',
   saveCsv: 'Save CSV',
   savePng: 'Save PNG',
   savePdf: 'Save page (PDF)',
-
-  /** What can be undone, as it is named behind “Undo”. */
-  steps: {
-    lengthsIn: (unit: string) => `lengths in ${unit}`,
-  },
 
   files: {
     /** Name of a file, but for its ending; the plans' names can stand in names of files. */
@@ -22,8 +16,6 @@ export const compareWords = {
     notWritten: (why: string) => `The file was not written: ${why}`,
     noPen: 'this browser cannot draw a picture',
     noPicture: 'this browser could not write the picture',
-    tooLarge: (file: string, bytes: number, most: number) =>
-      `${file}: found ${bytes} bytes, allowed are at most ${most}`,
     unreadable: (file: string) => `${file}: the browser could not read this file`,
   },
 
@@ -36,12 +28,8 @@ export const compareWords = {
     isEdited: 'Plan {letter} is edited here',
     undoIn: (letter: string) => `Undo in plan ${letter}`,
     redoIn: (letter: string) => `Redo in plan ${letter}`,
-    undo: (step: string) => `Undo ${step}`,
-    redo: (step: string) => `Redo ${step}`,
-    states: { settling: 'Settling …', settled: 'Settled', failed: 'Not settled' },
     hasSettled: (letter: string) => `Plan ${letter} has settled`,
     hasNotSettled: (letter: string) => `Plan ${letter}: not settled`,
-    findings: (count: number) => (count === 1 ? '1 finding' : `${count} findings`),
   },
 
   chooser: {
@@ -56,13 +44,11 @@ export const compareWords = {
 
   stage: {
     title: 'Both baskets',
-    opening: 'Laying the table …',
     settling: (letter: string) => `Basket ${letter} is being settled`,
     basket: (letter: string, name: string, height: string, rim: string, belly: number) =>
       `Basket ${letter}, ${name}: ${height} high, rim ${rim} round, widest at row ${belly}`,
     noWebgl:
       'The baskets cannot be shown in three dimensions here (that takes WebGL), so they are drawn in outline, A in a whole line and B in a dashed one.',
-    views: { side: 'Side view', end: 'End view' },
   },
 
   layouts: {
@@ -74,12 +60,9 @@ export const compareWords = {
 
   rooms: {
     girths: 'Both girth lines',
-    planTab: 'Plan',
     plan: (letter: string) => `Numbers of plan ${letter}`,
     differences: 'Differences',
     differencesWait: 'The differences are shown once both baskets have settled.',
-    summaryTab: 'Summary',
-    summary: 'Summary and findings',
     findings: (letter: string) => `Findings of plan ${letter}`,
   },
 

@@ -1,6 +1,5 @@
 /** Charts and tables of two plans side by side; the first is A, the second B, a line between them C. */
 export const compareChartWords = {
-  letters: { a: 'A', b: 'B', blend: 'C' },
   drawing: 'Two girth lines: rows go up, girth goes out to the right',
   row: (row: number) => `row ${row}`,
   /** The place where the two lie farthest apart: a row, or a height. */

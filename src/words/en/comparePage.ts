@@ -3,8 +3,6 @@ export const comparePageWords = {
   title: 'Two plans compared',
   fileTitle: (a: string, b: string) => `${a} and ${b}`,
   foot: (a: string, b: string, day: string) => `A ${a} · B ${b} · ${day}`,
-  /** Letters of the two plans. */
-  plan: { a: 'A', b: 'B' },
   summary: 'Summary',
   difference: 'B less A',
   view: { side: 'Side', end: 'End' },

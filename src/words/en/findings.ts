@@ -9,7 +9,7 @@ export const findingWords = {
   base: 'The base',
   baseAndRows: (last: number) => `The base and the rows up to ${last}`,
 
-  /** A weave that does not go with the count of ends; `weave` as in `weaveWords`. */
+  /** A weave that does not go with the count of ends; `weave` as in `weaveWords.inSentence`. */
   count: {
     repeats: (where: string, weave: string, ends: number) =>
       `${where}: ${weave} needs an odd count of ends, and there are ${ends}: every row would ` +

@@ -28,9 +28,8 @@ export const keepingWords = {
   /** One of the baskets made from a plan, until it is given a name. */
   basket: (number: number) => `Basket ${number}`,
 
-  /** Endings of the names of copies, counted from 1, and how such an ending is known again. */
+  /** Endings of the names of copies, counted from 1, each another. */
   copy: (number: number) => (number === 1 ? ', copy' : `, copy ${number}`),
-  anyCopy: /, copy(?: \d+)?$/,
   /** Ending of the name of a copy that is compared with its original. */
   second: ', second',
 };

@@ -1,4 +1,5 @@
 import type { Handle, OddEnd, Plan } from '../../plan/schema.ts';
+import { capital } from './capital.ts';
 
 type Base = Plan['base']['kind'];
 
@@ -29,11 +30,6 @@ export const panelWords = {
       board: { split: 'one stake split', added: 'one stake added', none: 'none' },
     } satisfies Readonly<Record<Base, Readonly<Record<OddEnd['kind'], string>>>>,
     place: { label: 'Where it stands', act: 'the place of the odd end' },
-    places: {
-      'middle of a long side': 'middle of a long side',
-      'middle of a short side': 'middle of a short side',
-      corner: 'corner',
-    } satisfies Readonly<Record<OddEnd['at'], string>>,
   },
   bands: { title: 'Bands', gist: (rows: number) => `${rows} rows` },
   set: {
@@ -52,7 +48,7 @@ export const panelWords = {
   },
   units: {
     title: 'Units',
-    unit: { label: 'Lengths in', act: 'the unit' },
+    act: 'the unit',
     names: {
       in: 'inches, to 1/16',
       cm: 'centimetres',
@@ -64,7 +60,7 @@ export const panelWords = {
     own: 'a colour of my own',
     mix: (label: string) => `${label}: mix`,
   },
-  /** Why a plan cannot be. `allowed` begins with a capital. */
-  refused: (allowed: string, found: string) => `${allowed}; found ${found}`,
+  /** Why a plan cannot be; both as in `refusalWords`. */
+  refused: (allowed: string, found: string) => `${capital(allowed)}; found ${found}`,
   refusedWhole: 'This cannot be woven as a plan.',
 };

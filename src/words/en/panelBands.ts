@@ -1,5 +1,3 @@
-import type { Weave } from '../../plan/schema.ts';
-
 /** Bands in the plan panel. Bands are counted from 1 at the base; an `act` is what can be undone. */
 export const bandWords = {
   name: (band: number) => `Band ${band}`,
@@ -11,21 +9,6 @@ export const bandWords = {
   noRoom: (most: number) => `Rows: at most ${most} in all bands; there is no room for another band`,
   tooMany: (most: number, found: number) => `Rows: at most ${most} in all bands; found ${found}`,
   labels: { rows: 'Rows', weave: 'Weave', packing: 'Packing', colour: 'Colour' },
-  weaves: {
-    continuous: 'continuous',
-    rounds: 'start-stop rounds',
-    twined: 'twined',
-    chased: 'chased',
-    twill: 'twill, over two under two',
-  } satisfies Readonly<Record<Weave, string>>,
-  /** In one word, for the gist. */
-  weaveGists: {
-    continuous: 'continuous',
-    rounds: 'rounds',
-    twined: 'twined',
-    chased: 'chased',
-    twill: 'twill',
-  } satisfies Readonly<Record<Weave, string>>,
   acts: {
     order: 'the order of the bands',
     add: 'adding a band',

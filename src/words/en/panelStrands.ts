@@ -1,13 +1,5 @@
-import type { Strand } from '../../plan/schema.ts';
-
 /** Strands in the plan panel: the weaver of a band, and the stake or the spoke of a base. */
 export const strandWords = {
-  sections: {
-    flat: 'flat',
-    'flat-oval': 'flat oval',
-    'half-round': 'half round',
-    round: 'round',
-  } satisfies Readonly<Record<Strand['section'], string>>,
   ownSize: 'a size of my own',
   /** A size as sold, by its name. */
   roundSize: (name: string, across: string) => `${name}, ${across} mm`,

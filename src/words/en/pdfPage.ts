@@ -1,7 +1,5 @@
 /** What all printed pages have in common. */
 export const pdfPageWords = {
-  /** Language of these words, as a PDF file names it. */
-  language: 'en',
   maker: 'Girthline',
   page: (page: number, pages: number) => `Page ${page} of ${pages}`,
   papers: { a4: 'A4', letter: 'US Letter' },

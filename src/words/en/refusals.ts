@@ -21,7 +21,6 @@ export const refusalWords = {
 
   /** What may stand at a key. */
   allowed: {
-    either: (firsts: string, last: string) => `${firsts} or ${last}`,
     keys: (keys: string) => `an object with the keys ${keys}`,
     kinds: (kinds: string) => `an object of kind ${kinds}`,
     length: (least: string, most: string) => `a length from ${least} to ${most} mm`,

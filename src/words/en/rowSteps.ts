@@ -1,7 +1,10 @@
 import type { Weave } from '../../plan/schema.ts';
+import { capital } from './capital.ts';
 
-/** What is to be done at a row besides weaving it. They stand one behind another, the first with a capital. */
+/** What is to be done at a row besides weaving it. */
 export const rowStepWords = {
+  /** All of a row, as they stand one behind another. */
+  together: (steps: readonly string[]) => capital(steps.join('; ')),
   weaver: (strand: string, how: string) => `${strand}: ${how}`,
   start: {
     continuous: 'start thin',

@@ -1,6 +1,6 @@
 import type { Unit } from '../../plan/schema.ts';
 
-/** Headings of the row chart as a table for a spreadsheet; `unit` is `in`, `cm` or `mm`. */
+/** Headings of the row chart as a table for a spreadsheet; `unit` as in `unitWords.length`. */
 export const rowsCsvWords = {
   row: 'row (number)',
   band: 'band (number)',

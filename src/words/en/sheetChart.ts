@@ -1,12 +1,9 @@
-import type { Unit } from '../../plan/schema.ts';
-
 /** The row chart of the sheet and the girth line under it. Lengths are written out. */
 export const sheetChartWords = {
   heading: 'Row chart',
   note: (unit: string) =>
     `Pull the tape round the outside, level, after packing the row. All lengths in ${unit}. ` +
     'Height is that of the row over the table, at the middle of the sides.',
-  unit: { in: 'inches', cm: 'centimetres', mm: 'millimetres' } satisfies Record<Unit, string>,
   columns: {
     done: 'Done',
     row: 'Row',

@@ -1,4 +1,4 @@
-import type { Weave } from '../../plan/schema.ts';
+import { capital } from './capital.ts';
 
 /** What to cut, what to weave with and what to buy. Lengths are written out, their unit included. */
 export const sheetCutWords = {
@@ -6,6 +6,8 @@ export const sheetCutWords = {
     heading: 'Cut list',
     done: 'Done',
     piece: 'Piece',
+    /** `part` as in `partWords`. */
+    pieceName: (part: string) => capital(part),
     count: 'How many',
     length: 'Cut length',
     from: 'From',
@@ -23,13 +25,6 @@ export const sheetCutWords = {
     length: 'In all',
     strands: 'Strands',
     ends: 'Ends',
-    weaves: {
-      continuous: 'continuous',
-      rounds: 'start-stop',
-      twined: 'twined',
-      chased: 'chased',
-      twill: 'twill',
-    } satisfies Record<Weave, string>,
     /** What is said of the ends; they stand one behind another. */
     pieceARow: (length: string) => `${length} a row`,
     lap: (stakes: number, length: string) => `lap ${stakes} stakes (${length})`,

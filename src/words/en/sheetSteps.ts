@@ -1,4 +1,4 @@
-import type { Handle, OddEnd } from '../../plan/schema.ts';
+import type { Handle } from '../../plan/schema.ts';
 
 /**
  * The work in order. Each step has a title and sentences, of which some stand only where a plan asks
@@ -27,13 +27,9 @@ export const sheetStepWords = {
       'It is true when opposite sides are equal and both diagonals are.',
     template: 'Check it on the base template (with the full-size gauges).',
     fillers: 'Fillers lie between the stakes and stay in the base.',
-    split: (place: string) => `Split one stake at the ${place}, down to the base, for the odd end.`,
-    added: (place: string) => `Add one end at the ${place}.`,
-    place: {
-      'middle of a long side': 'middle of a long side',
-      'middle of a short side': 'middle of a short side',
-      corner: 'corner',
-    } satisfies Record<OddEnd['at'], string>,
+    /** `place` as in `oddEndPlaceWords.at`. */
+    split: (place: string) => `Split one stake ${place}, down to the base, for the odd end.`,
+    added: (place: string) => `Add one end ${place}.`,
   },
   corners: {
     title: 'Corners',

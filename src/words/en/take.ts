@@ -7,17 +7,14 @@ export const takeWords = {
     other: 'The browser refused. Load this page again and try once more.',
   },
 
-  fileNotOpened: 'This file was not opened; your plan is as it was.',
   notAllTaken: 'Not all of this came on the shelf.',
   noShelf: 'This browser has no shelf to put several plans on; open them one by one.',
   /** What was found, and what would be allowed. */
   found: {
     unreadable: 'nothing that the browser could read',
-    bytes: (count: number) => `${count} bytes`,
   },
   allowed: {
     present: 'a file that is still there',
-    bytes: (most: number) => `at most ${most} bytes`,
   },
   /** What came of it; counts of 0 are not spoken of, but for plans put on the shelf. */
   taken({

@@ -3,6 +3,7 @@ import type { Unit } from '../../plan/schema.ts';
 /** Units as they are written and typed, and what is wrong with a typed length. */
 export const unitWords = {
   length: { in: 'in', cm: 'cm', mm: 'mm' } satisfies Record<Unit, string>,
+  names: { in: 'inches', cm: 'centimetres', mm: 'millimetres' } satisfies Record<Unit, string>,
   feet: 'ft',
   metres: 'm',
   dryQuarts: 'dry qt',
@@ -10,15 +11,12 @@ export const unitWords = {
   degrees: 'degrees',
   number: 'number',
 
-  /** Spellings that are understood behind a typed length, in lower case. */
+  /** What is understood behind a typed length besides `length`, ″ and `in`, `cm`, `mm`; in lower case. */
   spellings: {
-    in: 'in',
-    'in.': 'in',
-    inch: 'in',
-    inches: 'in',
-    cm: 'cm',
-    mm: 'mm',
-  } satisfies Record<string, Unit>,
+    in: ['in.', 'inch', 'inches'],
+    cm: [],
+    mm: [],
+  } satisfies Record<Unit, readonly string[]>,
 
   typed: {
     nothing: 'Type a length, such as 3 1/2, 3.5 in or 89 mm.',

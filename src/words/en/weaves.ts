@@ -1,10 +1,31 @@
 import type { Weave } from '../../plan/schema.ts';
 
-/** How each weave is called in a sentence. */
+type Weaves = Readonly<Record<Weave, string>>;
+
+/** How each weave is called. */
 export const weaveWords = {
-  continuous: 'one weaver that goes round and round',
-  rounds: 'rows that start and stop',
-  twined: 'twined strands',
-  chased: 'two weavers that chase one another',
-  twill: 'a twill over two and under two',
-} satisfies Record<Weave, string>;
+  /** In a sentence, several or one as it comes. */
+  inSentence: {
+    continuous: 'one weaver that goes round and round',
+    rounds: 'rows that start and stop',
+    twined: 'twined strands',
+    chased: 'two weavers that chase one another',
+    twill: 'a twill over two and under two',
+  } satisfies Weaves,
+  /** In a list to choose from. */
+  names: {
+    continuous: 'continuous',
+    rounds: 'start-stop rounds',
+    twined: 'twined',
+    chased: 'chased',
+    twill: 'twill, over two under two',
+  } satisfies Weaves,
+  /** Where there is room for one word. */
+  short: {
+    continuous: 'continuous',
+    rounds: 'start-stop',
+    twined: 'twined',
+    chased: 'chased',
+    twill: 'twill',
+  } satisfies Weaves,
+};

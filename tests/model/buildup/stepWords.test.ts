@@ -10,7 +10,7 @@ test('before the first row the stake is split, the sides come up and the corners
     'Split the stake at the middle of a long side.',
     'The sides come up, the stakes bending over the first rows.',
     'Pin the two stakes of each corner together, for 8 rows.',
-    'Begin with one weaver that goes round and round: natural flat-oval 3/16 in.',
+    'Begin with one weaver that goes round and round: natural flat oval 3/16 in.',
     'Row 1 of 32.',
   ]);
 });
@@ -26,7 +26,7 @@ test('a row in which a weaver runs out says so', () => {
 });
 
 test('a new band is begun with its own weaver, and the last row is the last one', () => {
-  expect(stepWords(trug, 21, [])[0]).toMatch(/^Go on with .*: walnut flat-oval/);
+  expect(stepWords(trug, 21, [])[0]).toMatch(/^Go on with .*: walnut flat oval/);
   expect(stepWords(trug, 32, [])).toEqual(['Row 32: the last one.']);
 });
 

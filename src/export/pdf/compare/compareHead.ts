@@ -1,5 +1,6 @@
 /** What stands over two compared baskets: their names, each with its letter and its line. */
 import { comparePageWords } from '#words/comparePage.ts';
+import { planLetters } from '#words/planLetters.ts';
 import type { ComparedBaskets } from '../../compareCsv.ts';
 import type { Mark } from '../page/mark.ts';
 import { inks, line } from '../page/mark.ts';
@@ -18,7 +19,7 @@ export function compareHead(
 ): Mark[] {
   const y = top + 5;
   const named = (side: 'a' | 'b', name: string, at: number) => [
-    words(ruler, comparePageWords.plan[side], left, at, {
+    words(ruler, planLetters[side], left, at, {
       size: 11,
       bold: true,
       ink: sideInk[side].stroke ?? inks.ink,

@@ -1,8 +1,10 @@
 /** Two baskets on one page: outlines, girth lines, summary, and the differences place by place. */
 import { comparePageWords as w } from '#words/comparePage.ts';
+import { listWords } from '#words/lists.ts';
 import { pdfPageWords } from '#words/pdfPage.ts';
+import { planLetters } from '#words/planLetters.ts';
 import type { PlaceDifference } from '../../../model/compare/differences.ts';
-import { differenceText, measureText } from '../../../plan/measureText.ts';
+import { differenceText, gapDifference, measureText } from '../../../plan/measureText.ts';
 import { formatChange, formatLength } from '../../../plan/units.ts';
 import type { ComparedBaskets } from '../../compareCsv.ts';
 import { footLine, margin } from '../page/flow.ts';
@@ -43,8 +45,8 @@ export function comparePage(
     [middle + 5, y, right - middle - 5],
     [
       { title: w.summary, share: 5, align: 'left' },
-      { title: w.plan.a, share: 3.2 },
-      { title: w.plan.b, share: 3.2 },
+      { title: planLetters.a, share: 3.2 },
+      { title: planLetters.b, share: 3.2 },
       { title: w.difference, share: 3.2, bold: true },
     ],
     measures.map(({ name, kind, a: one, b: other, difference }) => [
@@ -92,8 +94,8 @@ function placeBlocks(
   const perBlock = Math.ceil(shown.length / blocks);
   const columns: readonly GridColumn[] = [
     { title: w.place[by], share: by === 'row' ? 1.7 : 2.4 },
-    { title: w.plan.a, share: 3 },
-    { title: w.plan.b, share: 3 },
+    { title: planLetters.a, share: 3 },
+    { title: planLetters.b, share: 3 },
     { title: w.difference, share: 3.6, bold: true },
     { title: w.perGap, share: 2.7 },
   ];
@@ -114,7 +116,9 @@ function placeBlocks(
     }),
     words(
       ruler,
-      most ? `${w.mostApart[by](change(most), placeName(most))} ${together}` : together,
+      most
+        ? listWords.sentences([w.mostApart[by](change(most), placeName(most)), together])
+        : together,
       left + width,
       top + 3,
       { size: 8, ink: inks.soft, align: 'right' },
@@ -134,7 +138,7 @@ function placeBlocks(
           plain(place.a),
           plain(place.b),
           formatChange(place.difference, unit, { withUnit: false }),
-          differenceText('gap', place.perGap, unit).replace(` ${unit}`, ''),
+          gapDifference(place.perGap, unit),
         ]),
         { size: 7.5, step, picked: part.findIndex(({ place }) => place === most?.place) },
       ).marks,

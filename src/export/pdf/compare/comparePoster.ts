@@ -1,5 +1,6 @@
 /** Two baskets on one picture for a screen: a place for their likenesses, girth lines and summary. */
 import { comparePageWords as w } from '#words/comparePage.ts';
+import { planLetters } from '#words/planLetters.ts';
 import { differenceText, measureText } from '../../../plan/measureText.ts';
 import type { ComparedBaskets } from '../../compareCsv.ts';
 import type { Mark } from '../page/mark.ts';
@@ -44,8 +45,8 @@ export function comparePoster(
     [edge + left + 8, lower, inner - left - 8],
     [
       { title: w.summary, share: 5, align: 'left' },
-      { title: w.plan.a, share: 3 },
-      { title: w.plan.b, share: 3 },
+      { title: planLetters.a, share: 3 },
+      { title: planLetters.b, share: 3 },
       { title: w.difference, share: 3, bold: true },
     ],
     measures.map(({ name, kind, a: one, b: other, difference }) => [

@@ -1,5 +1,6 @@
 /** A strip to cut out and wrap round: a mark at every row's girth. */
 import { gaugeWords } from '#words/gauges.ts';
+import { listWords } from '#words/lists.ts';
 import type { Basket } from '../../../model/basket.ts';
 import type { Unit } from '../../../plan/schema.ts';
 import { unitLength } from '../../../plan/units.ts';
@@ -131,5 +132,5 @@ function runs(numbers: readonly number[]): string {
     if (last && last[1] === number - 1) last[1] = number;
     else found.push([number, number]);
   }
-  return found.map(([from, to]) => (from === to ? `${from}` : `${from}–${to}`)).join(', ');
+  return listWords.things(found.map(([from, to]) => (from === to ? `${from}` : `${from}–${to}`)));
 }

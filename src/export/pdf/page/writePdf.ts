@@ -1,6 +1,7 @@
 /** Pages as the bytes of a PDF: real text in embedded, subset fonts; lines as vectors. */
 import fontkit from '@pdf-lib/fontkit';
 import { PDFDocument } from 'pdf-lib';
+import { language } from '#words/language.ts';
 import { pdfPageWords } from '#words/pdfPage.ts';
 import type { Typeface } from './content.ts';
 import { contentOf } from './content.ts';
@@ -36,7 +37,7 @@ export async function writePdf(
   file.setSubject(subject);
   file.setCreator(pdfPageWords.maker);
   file.setProducer(pdfPageWords.maker);
-  file.setLanguage(pdfPageWords.language);
+  file.setLanguage(language);
   file.setCreationDate(date);
   file.setModificationDate(date);
   for (const { width, height, marks } of pages) {

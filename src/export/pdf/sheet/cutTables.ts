@@ -1,5 +1,7 @@
 /** What to cut, what to weave with and what to buy, as tables. */
+import { listWords } from '#words/lists.ts';
 import { sheetCutWords } from '#words/sheetCut.ts';
+import { weaveWords } from '#words/weaves.ts';
 import type { Basket } from '../../../model/basket.ts';
 import type { Part } from '../../../model/quantity/part.ts';
 import type { Quantities } from '../../../model/quantity/quantities.ts';
@@ -29,7 +31,7 @@ export function cutTable(flow: Flow, { plan }: Basket, needs: Quantities): void 
     ],
     parts.map(({ part, count, length, stock }) => [
       '',
-      part.charAt(0).toUpperCase() + part.slice(1),
+      w.pieceName(part),
       `${count}`,
       formatLength(length, unit),
       strandName(stock, unit),
@@ -45,7 +47,9 @@ export function cutTable(flow: Flow, { plan }: Basket, needs: Quantities): void 
     needs.lashes,
   );
   flow.paragraph(
-    needs.wrap ? `${note} ${w.wrap(needs.wrap.turns, text(needs.wrap.solid))}` : note,
+    listWords.sentences(
+      needs.wrap ? [note, w.wrap(needs.wrap.turns, text(needs.wrap.solid))] : [note],
+    ),
     { size: 8.5, ink: inks.soft },
   );
 }
@@ -67,7 +71,7 @@ export function weaverTable(flow: Flow, { plan }: Basket, { weavers }: Quantitie
     weavers.map((weaver) => [
       `${weaver.first}–${weaver.last}`,
       strandName(weaver.stock, unit),
-      w.weaves[weaver.weave],
+      weaveWords.short[weaver.weave],
       longLength(weaver.length, unit),
       `${weaver.strands}`,
       endsOf(weaver, unit),
@@ -79,13 +83,13 @@ function endsOf(weaver: WeaverNeed, unit: Unit): string {
   const w = sheetCutWords.weavers;
   const lap = w.lap(weaver.lapStakes, formatLength(weaver.lap, unit));
   if (weaver.piece !== null) {
-    return [w.pieceARow(formatLength(weaver.piece, unit)), lap].join('; ');
+    return listWords.steps([w.pieceARow(formatLength(weaver.piece, unit)), lap]);
   }
   const thin = [
     weaver.startTaper === null ? '' : w.thinStart(aboutLength(weaver.startTaper, unit)),
     weaver.endTaper === null ? '' : w.thinEnd(aboutLength(weaver.endTaper, unit)),
   ].filter((text) => text !== '');
-  return [lap, ...thin].join('; ');
+  return listWords.steps([lap, ...thin]);
 }
 
 /** What to buy for `baskets` baskets. */
@@ -108,7 +112,7 @@ export function shoppingTable(
     ],
     lines.map(({ material, length, unit: sold, perUnit, buy, source }) => [
       strandName(material.stock, unit),
-      material.uses.join(', '),
+      listWords.things(material.uses),
       longLength(length, unit),
       `${buy} × ${sold}`,
       `${longLength(perUnit, unit)} (${source})`,

@@ -1,5 +1,7 @@
 /** The chart to weave against: a line a row, from the base up. */
+import { listWords } from '#words/lists.ts';
 import { sheetChartWords as w } from '#words/sheetChart.ts';
+import { unitWords } from '#words/units.ts';
 import type { Basket } from '../../../model/basket.ts';
 import { formatChange, formatLength } from '../../../plan/units.ts';
 import type { Flow } from '../page/flow.ts';
@@ -27,7 +29,7 @@ export function rowChart(flow: Flow, { plan, rows }: Basket, words: ReadonlyMap<
     const girth = plan.measured[row];
     return girth === undefined ? '' : length(girth);
   };
-  flow.paragraph(w.note(w.unit[unit]), { ink: inks.soft, size: 8.5 });
+  flow.paragraph(w.note(unitWords.names[unit]), { ink: inks.soft, size: 8.5 });
   flow.gap(1.5);
   table(
     flow,
@@ -40,7 +42,7 @@ export function rowChart(flow: Flow, { plan, rows }: Basket, words: ReadonlyMap<
       `${length(row.length)} × ${length(row.width)}`,
       length(row.heightSide),
       measured(row.row),
-      [words.get(row.row), acrossText(plan, row.row)].filter(Boolean).join('; '),
+      listWords.steps([words.get(row.row) ?? '', acrossText(plan, row.row)].filter(Boolean)),
     ]),
     {
       rowHeight: rows.length > 30 && rows.length <= 40 ? 5.6 : 6.1,

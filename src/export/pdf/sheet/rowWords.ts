@@ -38,7 +38,7 @@ export function rowWords(basket: Basket, { weavers }: Quantities): ReadonlyMap<n
   const end = weavers.at(-1)?.endTaper;
   const last = rows.length;
   say(last, end ? w.endThin(aboutLength(end, unit)) : w.last);
-  return new Map([...words].map(([row, texts]) => [row, sentence(texts)]));
+  return new Map([...words].map(([row, texts]) => [row, w.together(texts)]));
 }
 
 /** Whether some row is wider than both the first and the last by more than a tape can miss. */
@@ -61,9 +61,4 @@ function turns({ plan, rows }: Basket): { readonly row: number; readonly text: s
     const way = change > 0 ? w.letOut : w.drawIn;
     return [{ row: from + 1, text: level ? w.keep : way }];
   });
-}
-
-function sentence(texts: readonly string[]): string {
-  const joined = texts.join('; ');
-  return joined.charAt(0).toUpperCase() + joined.slice(1);
 }

@@ -1,4 +1,6 @@
 /** The work in order, with the plan's own numbers. */
+import { listWords } from '#words/lists.ts';
+import { oddEndPlaceWords } from '#words/oddEndPlaces.ts';
 import { sheetStepWords as w } from '#words/sheetSteps.ts';
 import type { Basket } from '../../../model/basket.ts';
 import type { Quantities } from '../../../model/quantity/quantities.ts';
@@ -18,7 +20,7 @@ export function steps(basket: Basket, needs: Quantities): Step[] {
   const length = (mm: number) => formatLength(mm, plan.display.unit);
   const list: Step[] = [];
   const say = (title: string, ...sentences: readonly string[]) =>
-    list.push({ title, text: sentences.filter((one) => one !== '').join(' ') });
+    list.push({ title, text: listWords.sentences(sentences.filter((one) => one !== '')) });
   const stakeCount = needs.stakes.reduce((sum, { count }) => sum + count, 0);
 
   say(w.soak.title, w.soak.pieces, w.soak.damp);
@@ -94,7 +96,7 @@ function layOut(
   const { base, oddEnd } = plan;
   const { template } = w.layOut;
   const size = [length(summary.baseLength), length(summary.baseWidth)] as const;
-  const place = w.layOut.place[oddEnd.at];
+  const place = oddEndPlaceWords.at[oddEnd.at];
   const odd = {
     split: w.layOut.split(place),
     added: w.layOut.added(place),
