@@ -68,14 +68,16 @@ test('a bad file leaves the plan as it is and is told by the path of its key', a
   expect(await alert.count()).toBe(0);
 });
 
-test('a saved plan opens again, and undo goes back to the one before', async () => {
+test('a saved plan opens again, and undo goes back to the one before and says so', async () => {
   const { page } = desk();
   const { text } = await fileFrom(page, 'Save as a file');
   await open(page, 'other.girthline.json', text.replace('Orchard trug', 'Tidemill trug'));
   const name = page.getByLabel('Name of the plan');
   await expect.poll(() => name.inputValue()).toBe('Tidemill trug');
   await rested(page);
-  await page.getByRole('button', { name: 'Undo' }).click();
+  const back = 'Undo opening “Tidemill trug”: back to “Orchard trug”';
+  expect(await page.getByTitle(back).count()).toBe(1);
+  await page.getByRole('button', { name: back, exact: true }).click();
   expect(await name.inputValue()).toBe('Orchard trug');
   await rested(page);
 });
