@@ -2,6 +2,7 @@ import { useMemo } from 'react';
 import { compareWords } from '#words/compare.ts';
 import { presentComparison, useComparison, useSide } from '../../keep/compareHere.ts';
 import type { Side } from '../../keep/compareStudio.ts';
+import { isRested } from '../../keep/studio.ts';
 import type { Basket } from '../../model/basket.ts';
 import type { Unit } from '../../plan/schema.ts';
 import { formatLength } from '../../plan/units.ts';
@@ -35,6 +36,7 @@ export function CompareStageRoom({ rows, onRow, onPictures }: Props) {
   const unit = useSide('a', ({ plan }) => plan.display.unit);
   const [a, b] = [useShown('a'), useShown('b')];
   const opened = useSide('a', ({ looks }) => looks) + useSide('b', ({ looks }) => looks);
+  const rested = [useSide('a', isRested), useSide('b', isRested)];
   const drawings = <CompareDrawings a={a?.basket ?? null} b={b?.basket ?? null} layout={layout} />;
   return (
     <section className="stage-room compare-stage" data-drawn={!canDraw} aria-label={words.title}>
@@ -46,6 +48,7 @@ export function CompareStageRoom({ rows, onRow, onPictures }: Props) {
             standIn={<p className="waiting">{words.opening}</p>}
             a={a}
             b={b}
+            areAtRest={rested.every(Boolean)}
             layout={layout}
             solid={solid}
             rows={rows}
