@@ -1,6 +1,6 @@
 import { girthLineWords } from '#words/girthLine.ts';
 import type { Unit } from '../plan/schema.ts';
-import { formatChange, formatLength } from '../plan/units.ts';
+import { formatChange, formatLength, shownChange } from '../plan/units.ts';
 
 export interface GirthReadoutProps {
   readonly row: number | null;
@@ -30,7 +30,7 @@ export function GirthReadout({ row, planned, tape, unit }: GirthReadoutProps) {
       <strong>{row === 0 ? words.base : words.row(row)}</strong>
       <span className="girth-key girth-key-planned">{formatLength(girth, unit)}</span>
       {before !== undefined && (
-        <span title={words.change}>{formatChange(girth - before, unit)}</span>
+        <span title={words.change}>{formatChange(shownChange(before, girth, unit), unit)}</span>
       )}
       {reached !== undefined && (
         <span className="girth-key girth-key-tape">{formatLength(reached, unit)}</span>

@@ -6,7 +6,7 @@ import { strandCss } from '../plan/dyes.ts';
 import { withLengths } from '../plan/lengthText.ts';
 import { limits } from '../plan/limits.ts';
 import type { Unit } from '../plan/schema.ts';
-import { formatChange, formatLength } from '../plan/units.ts';
+import { formatChange, formatLength, shownChange } from '../plan/units.ts';
 import { gapChange } from './gapChange.ts';
 import { SeverityMark, severityWord } from './SeverityMark.tsx';
 import type { TableRow } from './tableRows.ts';
@@ -52,7 +52,7 @@ export const RowLine = memo(
           {row}
         </th>
         <td className="row-tape">{plain(read?.tapeGirth)}</td>
-        <td>{formatChange(read?.change ?? Number.NaN, unit, { withUnit: false })}</td>
+        <td>{formatChange(changeOf(read, unit), unit, { withUnit: false })}</td>
         <td>{gapChange(read?.changePerGap ?? Number.NaN, unit)}</td>
         <td>{read ? `${plain(read.length)} × ${plain(read.width)}` : '–'}</td>
         <td>{plain(read?.heightSide)}</td>
@@ -110,6 +110,11 @@ function PlannedGirth({ line: { row, planned, isByHand }, unit, edits }: Planned
       )}
     </span>
   );
+}
+
+/** Change of the tape girth as both rows are shown, mm. */
+function changeOf(read: TableRow['read'], unit: Unit): number {
+  return read ? shownChange(read.tapeGirth - read.change, read.tapeGirth, unit) : Number.NaN;
 }
 
 function degrees(angle: number | undefined): string {

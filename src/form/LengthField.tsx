@@ -5,7 +5,7 @@ import { steppedLength } from '../plan/lengthStep.ts';
 import type { Unit } from '../plan/schema.ts';
 import { formatLength } from '../plan/units.ts';
 import { FieldFrame } from './FieldFrame.tsx';
-import { fineText, lengthEntry, rangeText } from './lengthEntry.ts';
+import { fineText, isAsShown, lengthEntry, rangeText } from './lengthEntry.ts';
 import type { TradeWord } from './tradeWords.ts';
 import { useDraft } from './useDraft.ts';
 
@@ -32,7 +32,7 @@ export function LengthField(props: LengthFieldProps) {
   const { typed, problem, type, refuse, forget, take } = useDraft(mm, onCommit);
   const shown = formatLength(mm, unit);
   const commit = () => {
-    if (typed === null || typed.trim() === shown) return forget();
+    if (typed === null || isAsShown(typed, mm, unit)) return forget();
     const entry = lengthEntry(typed, limits);
     if (entry.ok) take(entry.mm, false);
     else refuse(entry.problem);

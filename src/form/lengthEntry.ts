@@ -4,7 +4,7 @@ import { fieldWords } from '#words/fields.ts';
 import { lengthStep, tidyLength } from '../plan/lengthStep.ts';
 import type { Unit } from '../plan/schema.ts';
 import type { ParsedLength } from '../plan/units.ts';
-import { formatLength, parseLength } from '../plan/units.ts';
+import { formatLength, parseLength, shownLength } from '../plan/units.ts';
 
 export interface LengthLimits {
   readonly label: string;
@@ -28,6 +28,15 @@ export function lengthEntry(typed: string, limits: LengthLimits): ParsedLength {
     return { ok: false, problem };
   }
   return { ok: true, mm: tidyLength(Math.min(most, Math.max(least, parsed.mm))) };
+}
+
+/**
+ * Whether `typed` is the length that `mm` is shown as, however written. It then stands for `mm`
+ * itself: a gap of 9.5 mm is shown as 3/8 in, and 3/8 typed back leaves it at 9.5 mm.
+ */
+export function isAsShown(typed: string, mm: number, unit: Unit): boolean {
+  const parsed = parseLength(typed, unit, { signed: true });
+  return parsed.ok && Math.abs(parsed.mm - shownLength(mm, unit)) < 1e-6;
 }
 
 /** `0 to 200 mm`. */

@@ -1,4 +1,5 @@
 /** What was done, step by step, so that it can be undone: plain data and three functions. */
+import { keepingWords } from '#words/keeping.ts';
 import type { Plan } from '../plan/schema.ts';
 import { newId } from './newId.ts';
 
@@ -88,6 +89,18 @@ export function redone(history: History): History {
     future: history.future.slice(0, -1),
     growing: null,
   };
+}
+
+/** What undo would undo, and which plan comes back where that is another one. */
+export function undoLabel({ past, id }: History): string | undefined {
+  const step = past.at(-1);
+  if (!step || step.id === id) return step?.label;
+  return keepingWords.steps.backTo(step.label, step.plan.name);
+}
+
+/** What redo would do again. */
+export function redoLabel({ future }: History): string | undefined {
+  return future.at(-1)?.label;
 }
 
 function present({ plan, id }: History): Omit<Step, 'label'> {

@@ -135,6 +135,11 @@ export function studio(
   });
 }
 
+/** Whether the basket is that of the plan, worked out to the end. */
+export function isRested({ state, settling }: Studio): boolean {
+  return state === 'settled' && settling?.polished === true;
+}
+
 /** What is said of a plan that is not taken over, a line for each reason. */
 function refused(
   what: string,

@@ -40,6 +40,9 @@ const says = unitWords.typed;
 
 const minus = '−';
 
+/** Steps that one of each unit is shown in. */
+const stepsOfUnit: Readonly<Record<Unit, number>> = { in: 16, cm: 10, mm: 10 };
+
 /** No length here is longer than this: 100 m. */
 const longest = 100_000;
 
@@ -87,9 +90,23 @@ export function formatChange(mm: number, unit: Unit, output: LengthOutput = {}):
   return mm > 0 && Number.isFinite(mm) && unsignedText(mm, unit) !== '0' ? `+${text}` : text;
 }
 
+/** A length as it is shown, in mm: to the sixteenth of an inch, or to one decimal of cm or mm. */
+export function shownLength(mm: number, unit: Unit): number {
+  const step = unitLength[unit] / stepsOfUnit[unit];
+  const steps = Math.round((Math.abs(mm) / unitLength[unit]) * stepsOfUnit[unit]);
+  return Math.sign(mm) * steps * step;
+}
+
+/** From one length to another as both are shown, mm: what a maker gets who subtracts on paper. */
+export function shownChange(from: number, to: number, unit: Unit): number {
+  return shownLength(to, unit) - shownLength(from, unit);
+}
+
 function unsignedText(mm: number, unit: Unit): string {
   const value = mm / unitLength[unit];
-  return unit === 'in' ? mixedFraction(value) : `${Math.round(value * 10) / 10}`;
+  return unit === 'in'
+    ? mixedFraction(value)
+    : `${Math.round(value * stepsOfUnit[unit]) / stepsOfUnit[unit]}`;
 }
 
 function decimalValue(body: string): number | undefined {

@@ -2,15 +2,18 @@ import { OrbitControls } from '@react-three/drei';
 import { useFrame, useThree } from '@react-three/fiber';
 import type { ComponentRef } from 'react';
 import { useEffect, useRef } from 'react';
-import { PerspectiveCamera, Spherical, Vector3 } from 'three';
-import type { Extent, Inset } from './frameBasket.ts';
-import { distance } from './frameBasket.ts';
+import { MathUtils, PerspectiveCamera, Spherical, Vector3 } from 'three';
+import type { Extent, Inset, Lens } from './frameBasket.ts';
+import { distance, isWellFramed } from './frameBasket.ts';
+import { useHeldPointers, whenHandsOff } from './handsOff.ts';
 import type { StageView } from './stageView.ts';
 import { stand } from './stageView.ts';
 import { useInset } from './useInset.ts';
 
 interface Props {
   readonly extent: Extent;
+  /** The basket's once it has come to rest; null before. */
+  readonly settled?: Extent | null;
   readonly view: StageView;
   /** Another number looks from `view` anew. */
   readonly nonce: number;
@@ -18,61 +21,102 @@ interface Props {
   readonly inset?: Inset;
 }
 
+type Hands = ComponentRef<typeof OrbitControls>;
+
 /** A way to go: from one place on a sphere round the basket to another. */
 interface Journey {
   readonly began: number;
+  /** How long it takes, ms. */
+  readonly takes: number;
   readonly from: Spherical;
   readonly to: Spherical;
   readonly fromMiddle: Vector3;
   readonly toMiddle: Vector3;
 }
 
-const milliseconds = 380;
+/** Time taken to a view that was asked for, and after a basket that has outgrown the picture, ms. */
+const paces = { asked: 380, following: 900 } as const;
 
 const noInset: Inset = { top: 0, bottom: 0 };
 
 /**
  * The eye: turned and brought nearer by hand; goes to a view when one is asked for, and otherwise
- * stays where it is, whatever becomes of the basket.
+ * stays where it is while the basket changes. Once the basket is at rest it steps back or nearer if the
+ * basket has outgrown the picture or become small in it, but not after it was moved by hand.
  */
-export function Eye({ extent, view, nonce, inset = noInset }: Props) {
-  const controls = useRef<ComponentRef<typeof OrbitControls>>(null);
+export function Eye({ extent, settled = null, view, nonce, inset = noInset }: Props) {
+  const controls = useRef<Hands>(null);
   const journey = useRef<Journey | null>(null);
-  const hasLooked = useRef(false);
-  const latest = useRef(extent);
-  latest.current = extent;
+  /** The last way that was gone or is being gone. */
+  const last = useRef<Journey | null>(null);
+  /** A view was asked for while the basket was still on its way: it is looked at anew at rest. */
+  const isDue = useRef(false);
+  const latest = useRef({ extent, settled });
+  latest.current = { extent, settled };
   const { camera, invalidate } = useThree();
   const free = useInset(inset);
+  useHeldPointers();
 
-  // biome-ignore lint/correctness/useExhaustiveDependencies: another nonce asks for the view anew
-  useEffect(() => {
+  const lens = ({ fov, aspect }: PerspectiveCamera): Lens => ({
+    ...{ angle: (fov * Math.PI) / 180, aspect },
+    free: free.current,
+  });
+  const look = (at: Extent, takes: number) => {
     const hands = controls.current;
     if (!hands || !(camera instanceof PerspectiveCamera)) return;
     const { turn, rise } = stand[view];
-    const lens = { angle: (camera.fov * Math.PI) / 180, aspect: camera.aspect, free: free.current };
-    const away = distance(latest.current, turn, rise, lens);
+    const away = distance(at, turn, rise, lens(camera));
     const from = new Spherical().setFromVector3(camera.position.clone().sub(hands.target));
     const to = new Spherical(away, Math.PI / 2 - rise, turn);
     // the short way round
     from.theta =
       to.theta + Math.atan2(Math.sin(from.theta - to.theta), Math.cos(from.theta - to.theta));
-    const isStill = !hasLooked.current || matchMedia('(prefers-reduced-motion: reduce)').matches;
-    hasLooked.current = true;
+    const isStill = !last.current || matchMedia('(prefers-reduced-motion: reduce)').matches;
     journey.current = {
       began: isStill ? Number.NEGATIVE_INFINITY : performance.now(),
+      takes,
       from,
       to,
       fromMiddle: hands.target.clone(),
-      toMiddle: new Vector3(...latest.current.middle),
+      toMiddle: new Vector3(...at.middle),
     };
+    last.current = journey.current;
     invalidate();
-  }, [view, nonce, camera, free, invalidate]);
+  };
+  const follow = (at: Extent) => {
+    const hands = controls.current;
+    if (!hands || !last.current || !(camera instanceof PerspectiveCamera)) return;
+    // how near and far it may be goes with the basket
+    hands.update();
+    const place = reached(last.current, hands);
+    const away = place.distanceTo(last.current.toMiddle);
+    const isMoved = camera.position.distanceTo(place) > 1e-3 * away;
+    if (isMoved && !journey.current) return;
+    const { turn, rise } = stand[view];
+    const eye = { middle: last.current.toMiddle.toArray(), away, turn, rise };
+    if (isDue.current) look(at, paces.asked);
+    else if (!isWellFramed(at, eye, lens(camera))) look(at, paces.following);
+    isDue.current = false;
+  };
+  const acts = useRef({ look, follow });
+  acts.current = { look, follow };
+
+  // biome-ignore lint/correctness/useExhaustiveDependencies: another nonce asks for the view anew
+  useEffect(() => {
+    acts.current.look(latest.current.extent, paces.asked);
+    isDue.current = latest.current.settled === null;
+  }, [view, nonce, camera]);
+
+  useEffect(
+    () => (settled ? whenHandsOff(() => acts.current.follow(settled)) : undefined),
+    [settled],
+  );
 
   useFrame(() => {
     const way = journey.current;
     const hands = controls.current;
     if (!way || !hands) return;
-    const t = Math.min(1, (performance.now() - way.began) / milliseconds);
+    const t = Math.min(1, (performance.now() - way.began) / way.takes);
     const share = t * t * (3 - 2 * t);
     const mix = (a: number, b: number) => a + share * (b - a);
     const place = new Spherical(
@@ -100,4 +144,11 @@ export function Eye({ extent, view, nonce, inset = noInset }: Props) {
       }}
     />
   );
+}
+
+/** Where the eye is at the end of a way: no nearer and no further than hands may bring it. */
+function reached({ to, toMiddle }: Journey, { minDistance, maxDistance }: Hands): Vector3 {
+  const { phi, theta } = to;
+  const radius = MathUtils.clamp(to.radius, minDistance, maxDistance);
+  return new Vector3().setFromSpherical(new Spherical(radius, phi, theta)).add(toMiddle);
 }

@@ -26,6 +26,8 @@ interface Props {
   /** The settled basket; null before the first. */
   readonly basket: Basket | null;
   readonly mesh: BasketMesh | null;
+  /** Whether the basket has come to rest: the eye then follows one that has outgrown the picture. */
+  readonly isAtRest?: boolean;
   /** Row drawn in the accent colour. */
   readonly row: number | null;
   readonly onRow: (row: number | null) => void;
@@ -85,7 +87,8 @@ interface SceneProps extends Props {
 
 /** What stands on the table. */
 function Scene({ handed }: { readonly handed: Live<SceneProps> }) {
-  const { basket, mesh, row, onRow, view, theme, size, nonce, inset, ...rest } = useLive(handed);
+  const { basket, mesh, isAtRest, row, onRow, view, theme, size, nonce, inset, ...rest } =
+    useLive(handed);
   const { readings = null, tints = null, onPicture } = rest;
   const colours = stageColours[theme];
   const weavers = useMemo(
@@ -111,7 +114,13 @@ function Scene({ handed }: { readonly handed: Live<SceneProps> }) {
             </Suspense>
           )}
           <PointedWall basket={basket} onRow={onRow} />
-          <Eye extent={size} view={view} nonce={nonce} {...(inset && { inset })} />
+          <Eye
+            extent={size}
+            settled={isAtRest ? size : null}
+            view={view}
+            nonce={nonce}
+            {...(inset && { inset })}
+          />
         </>
       )}
       {onPicture && <Snapshot onReady={onPicture} />}

@@ -52,24 +52,64 @@ export function extent(
 
 /** Distance of the eye from the basket's middle, looking from angles `turn` and `rise`. */
 export function distance({ middle, positions }: Extent, turn: number, rise: number, lens: Lens) {
+  let needed = 1;
+  eachPoint(positions, middle, turn, rise, lens, (nearer, across, up) => {
+    needed = Math.max(needed, nearer + Math.abs(across), nearer + Math.abs(up));
+  });
+  return needed * margin;
+}
+
+/** Where an eye is: `away` from what it looks at, at the angles `turn` and `rise`. */
+export interface Standing {
+  readonly middle: readonly [number, number, number];
+  readonly away: number;
+  readonly turn: number;
+  readonly rise: number;
+}
+
+/** Less than this share of the whole picture, both across and upward, is too small to look at. */
+const leastShare = 1 / 3;
+
+/** Whether all of the basket is in the picture, and takes a third of its width or height or more. */
+export function isWellFramed({ positions }: Extent, eye: Standing, lens: Lens): boolean {
+  const { middle, away, turn, rise } = eye;
+  const seen = { left: 1, right: -1, low: 1, high: -1, isBehind: false };
+  eachPoint(positions, middle, turn, rise, lens, (nearer, across, up) => {
+    const depth = away - nearer;
+    if (depth <= 0) seen.isBehind = true;
+    seen.left = Math.min(seen.left, across / depth);
+    seen.right = Math.max(seen.right, across / depth);
+    seen.low = Math.min(seen.low, up / depth);
+    seen.high = Math.max(seen.high, up / depth);
+  });
+  const fits = Math.max(-seen.left, seen.right, -seen.low, seen.high) <= 1;
+  const tall = (seen.high - seen.low) * (lens.free ?? 1);
+  const share = Math.max(seen.right - seen.left, tall) / 2;
+  return fits && !seen.isBehind && share >= leastShare;
+}
+
+/**
+ * Tells of each point how much nearer to the eye it is than the middle, and how far to the right and up,
+ * both over what the picture's half shows a unit away: over its distance, 1 is the picture's edge.
+ */
+function eachPoint(
+  positions: Float64Array,
+  [mx, my, mz]: readonly [number, number, number],
+  turn: number,
+  rise: number,
+  lens: Lens,
+  tell: (nearer: number, across: number, up: number) => void,
+): void {
   const out = [Math.sin(turn) * Math.cos(rise), Math.sin(rise), Math.cos(turn) * Math.cos(rise)];
   const right = [Math.cos(turn), 0, -Math.sin(turn)];
   const up = [-Math.sin(turn) * Math.sin(rise), Math.cos(rise), -Math.cos(turn) * Math.sin(rise)];
   const high = Math.tan(lens.angle / 2) * (lens.free ?? 1);
   const wide = Math.tan(lens.angle / 2) * lens.aspect;
-  const [mx, my, mz] = middle;
-  let needed = 1;
   for (let at = 0; at + 2 < positions.length; at += 3) {
     const [x = 0, y = 0, z = 0] = positions.subarray(at, at + 3);
     const point = [centimetres * x - mx, centimetres * z - my, -centimetres * y - mz];
-    const nearer = dot(point, out);
-    needed = Math.max(
-      needed,
-      nearer + Math.abs(dot(point, right)) / wide,
-      nearer + Math.abs(dot(point, up)) / high,
-    );
+    tell(dot(point, out), dot(point, right) / wide, dot(point, up) / high);
   }
-  return needed * margin;
 }
 
 interface Span {

@@ -1,5 +1,6 @@
 import { useCallback, useMemo, useRef, useState } from 'react';
 import { stageWords } from '#words/stage.ts';
+import { isRested } from '../keep/studio.ts';
 import { presentStudio, useStudio } from '../keep/useStudio.ts';
 import { rowTints } from '../mesh/rowTints.ts';
 import type { Basket } from '../model/basket.ts';
@@ -40,6 +41,7 @@ export function StageRoom({ onFindings }: Props) {
   // not the whole studio: the stage is drawn anew for another basket, not for every edit of the plan
   const basket = useStudio(({ basket }) => basket);
   const mesh = useStudio(({ mesh }) => mesh);
+  const isAtRest = useStudio(isRested);
   const row = useStudio(({ row }) => row);
   const view = useStudio(({ view }) => view);
   const looks = useStudio(({ looks }) => looks);
@@ -102,6 +104,7 @@ export function StageRoom({ onFindings }: Props) {
               standIn={<p className="waiting">{stageWords.waiting}</p>}
               basket={shown?.basket ?? null}
               mesh={shown?.mesh ?? null}
+              isAtRest={isAtRest && shown === rest}
               row={shown === rest ? row : null}
               onRow={pointAt}
               view={view}

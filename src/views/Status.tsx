@@ -1,15 +1,15 @@
 import { stageWords } from '#words/stage.ts';
+import { isRested } from '../keep/studio.ts';
 import { useStudio } from '../keep/useStudio.ts';
 import { Spoken } from './Spoken.tsx';
 
 /** How the settling stands: always to be seen, and what came of it read out. */
 export function Status() {
   const state = useStudio(({ state }) => state);
-  const settling = useStudio(({ settling }) => settling);
-  const isAtRest = state === 'settled' && settling?.polished;
+  const isAtRest = useStudio(isRested);
   const hasConverged = useStudio(({ basket }) => basket?.settling.converged !== false);
   return (
-    <p className="status" data-state={state} data-rested={isAtRest === true}>
+    <p className="status" data-state={state} data-rested={isAtRest}>
       <span aria-hidden="true">{shown(state, hasConverged)}</span>
       <Spoken />
     </p>

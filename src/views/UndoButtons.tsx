@@ -1,17 +1,18 @@
 import { appWords } from '#words/app.ts';
+import { redoLabel, undoLabel } from '../keep/history.ts';
 import { useStudio } from '../keep/useStudio.ts';
 
 /** Undo and redo, each saying what it would bring back. */
 export function UndoButtons() {
-  const back = useStudio(({ history }) => history.past.at(-1)?.label);
-  const forward = useStudio(({ history }) => history.future.at(-1)?.label);
+  const back = useStudio(({ history }) => undoLabel(history));
+  const forward = useStudio(({ history }) => redoLabel(history));
   const undo = useStudio(({ undo }) => undo);
   const redo = useStudio(({ redo }) => redo);
   return (
     <span className="button-pair">
       <button
         type="button"
-        aria-label={appWords.undo}
+        aria-label={back ? appWords.undoThis(back) : appWords.undo}
         disabled={!back}
         title={back && appWords.undoThis(back)}
         onClick={undo}
@@ -20,7 +21,7 @@ export function UndoButtons() {
       </button>
       <button
         type="button"
-        aria-label={appWords.redo}
+        aria-label={forward ? appWords.redoThis(forward) : appWords.redo}
         disabled={!forward}
         title={forward && appWords.redoThis(forward)}
         onClick={redo}

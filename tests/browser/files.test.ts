@@ -22,7 +22,11 @@ test('the row chart as a file says what the table on the screen says', async () 
     const row = page.locator(`tr[data-row="${line['row (number)']}"]`);
     const [tape, change, , across, height, lean] = await row.locator('td').allTextContents();
     expect(tape).toBe(line['tape girth to weave to (in, to the nearest 1/16)']);
-    expectInches(change, line['change from the row before (in)']);
+    const below = page.locator(`tr[data-row="${Number(line['row (number)']) - 1}"] .row-tape`);
+    if ((await below.count()) > 0) {
+      const onPaper = inches(tape) - inches((await below.textContent()) ?? '');
+      expect(inches(change)).toBeCloseTo(onPaper, 6);
+    }
     expectInches(across?.split(' × ')[0], line['length (in)']);
     expectInches(across?.split(' × ')[1], line['width (in)']);
     expectInches(height, line['height at the sides (in)']);
@@ -68,14 +72,16 @@ test('a bad file leaves the plan as it is and is told by the path of its key', a
   expect(await alert.count()).toBe(0);
 });
 
-test('a saved plan opens again, and undo goes back to the one before', async () => {
+test('a saved plan opens again, and undo goes back to the one before and says so', async () => {
   const { page } = desk();
   const { text } = await fileFrom(page, 'Save as a file');
   await open(page, 'other.girthline.json', text.replace('Orchard trug', 'Tidemill trug'));
   const name = page.getByLabel('Name of the plan');
   await expect.poll(() => name.inputValue()).toBe('Tidemill trug');
   await rested(page);
-  await page.getByRole('button', { name: 'Undo' }).click();
+  const back = 'Undo opening “Tidemill trug”: back to “Orchard trug”';
+  expect(await page.getByTitle(back).count()).toBe(1);
+  await page.getByRole('button', { name: back, exact: true }).click();
   expect(await name.inputValue()).toBe('Orchard trug');
   await rested(page);
 });
@@ -92,8 +98,12 @@ test('the plan is there again when the page is loaded anew', async () => {
 });
 
 /** A length on the screen, to the sixteenth, against the file's decimal inches. */
-function expectInches(shown: string | undefined, inFile: string | undefined): void {
+function inches(shown: string | undefined): number {
   const read = parseLength(shown ?? '', 'in', { signed: true });
   if (!read.ok) throw new Error(read.problem);
-  expect(Math.abs(read.mm / 25.4 - Number(inFile))).toBeLessThanOrEqual(1 / 32 + 1e-4);
+  return read.mm / 25.4;
+}
+
+function expectInches(shown: string | undefined, inFile: string | undefined): void {
+  expect(Math.abs(inches(shown) - Number(inFile))).toBeLessThanOrEqual(1 / 32 + 1e-4);
 }

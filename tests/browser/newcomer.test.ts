@@ -56,6 +56,18 @@ test('a drag of the belly is one step to undo, and redo takes it again', async (
   await rested(page);
 });
 
+test('a length typed back as it is shown changes nothing, though the plan has it finer', async () => {
+  const { page } = desk();
+  const gap = page.getByLabel('Gap', { exact: true });
+  expect(await gap.inputValue()).toBe('3/8 in');
+  await gap.fill('3/8');
+  await gap.press('Enter');
+  expect(await gap.inputValue()).toBe('3/8 in');
+  expect(await page.getByRole('button', { name: 'Undo' }).isDisabled()).toBe(true);
+  const { text } = await fileFrom(page, 'Save as a file');
+  expect(text).toContain('"gap": 9.5,');
+});
+
 test('a double press on the line adds a point, and on a point takes it away', async () => {
   const { page } = desk();
   const points = page.locator('.girth-handle');

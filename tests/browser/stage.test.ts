@@ -3,7 +3,7 @@ import { expect, test } from 'vitest';
 import { cutPlan } from '../../src/model/buildup/cutPlan.ts';
 import { demos } from '../../src/plan/demo/demos.ts';
 import { writePlan } from '../../src/plan/read.ts';
-import { bytesFrom, fileFrom, open, openedDesk, patience, summaryOf } from './desk.ts';
+import { bytesFrom, fileFrom, open, openedDesk, patience, rested, summaryOf } from './desk.ts';
 import { plainAbove, stagePicture } from './stagePicture.ts';
 
 /** Counts the draw calls of each frame and keeps the most, shadows and table included. */
@@ -51,6 +51,32 @@ test('nothing of the basket lies under the buttons', async () => {
     await expect.poll(plain, patience).toBeGreaterThan(share);
     expect(await plain()).toBeLessThan(0.5);
   }
+});
+
+test('the eye steps back from a basket that outgrows the picture, and nearer again, but not once it was moved by hand', async () => {
+  const { page } = desk();
+  await page.getByRole('button', { name: 'Side', exact: true }).click();
+  const plain = async () => plainAbove(page, await stagePicture(page));
+  const first = await plain();
+  await page.getByRole('button', { name: /^Band 1/ }).click();
+  const rows = page.getByLabel('Rows', { exact: true }).first();
+  await rows.fill('120');
+  await rows.press('Enter');
+  await rested(page);
+  await expect.poll(plain, patience).toBeGreaterThan(first - 0.05);
+  await page.getByRole('button', { name: 'Undo' }).click();
+  await rested(page);
+  await expect.poll(plain, patience).toBeLessThan(first + 0.05);
+
+  await page.locator('.stage').hover({ position: { x: 60, y: 300 } });
+  await page.mouse.wheel(0, -120);
+  await page.getByRole('button', { name: 'Redo' }).click();
+  await rested(page);
+  // its top is over the upper edge
+  await expect.poll(plain, patience).toBe(0);
+  await page.getByRole('button', { name: 'Undo' }).click();
+  await page.getByRole('button', { name: 'Three-quarter' }).click();
+  await rested(page);
 });
 
 test.each([

@@ -9,6 +9,7 @@ import { girthLine } from '../../src/model/girth/girthLine.ts';
 import { demos } from '../../src/plan/demo/demos.ts';
 import { setRowByHand } from '../../src/plan/edit.ts';
 import type { Plan } from '../../src/plan/schema.ts';
+import { parseLength } from '../../src/plan/units.ts';
 import { sampleBasket } from './sampleBasket.ts';
 
 const plan = demos[0].plan;
@@ -67,6 +68,26 @@ test('a row set by hand is a slider with a mark of its own', () => {
 test('the row pointed at has its numbers above the chart', () => {
   expect(chart(plan, 18)).toContain('<strong>Row 18</strong>');
 });
+
+test.each(['in', 'cm', 'mm'] as const)(
+  'the change of a row in %s is its tape girth less the one below it, as both stand there',
+  (unit) => {
+    const lines = [
+      ...table({ ...plan, display: { ...plan.display, unit } }).matchAll(
+        /class="row-tape">([^<]*)<\/td><td>([^<]*)</g,
+      ),
+    ].map(([, ...texts]) =>
+      texts.map((text) => {
+        const read = parseLength(text, unit, { signed: true });
+        return read.ok ? read.mm : Number.NaN;
+      }),
+    );
+    expect(lines).toHaveLength(32);
+    lines.slice(0, -1).forEach(([girth = 0, change], at) => {
+      expect(change).toBeCloseTo(girth - (lines[at + 1]?.[0] ?? Number.NaN), 6);
+    });
+  },
+);
 
 test('the row chart has one line for each row, the last row first', () => {
   const rows = [...table(plan).matchAll(/data-row="(\d+)"/g)].map(([, row]) => Number(row));

@@ -1,6 +1,14 @@
 import { expect, test } from 'vitest';
 import type { History } from '../../src/keep/history.ts';
-import { changed, newHistory, opened, redone, undone } from '../../src/keep/history.ts';
+import {
+  changed,
+  newHistory,
+  opened,
+  redoLabel,
+  redone,
+  undoLabel,
+  undone,
+} from '../../src/keep/history.ts';
 import { demos } from '../../src/plan/demo/demos.ts';
 
 const plan = demos[0].plan;
@@ -80,6 +88,15 @@ test('opening another plan of the shelf is a step like any other, and undo goes 
   expect(there).toMatchObject({ id: 'other', plan: { name: 'b' } });
   expect(undone(there)).toMatchObject({ id: start.id, plan: { name: 'a' } });
   expect(redone(undone(there))).toEqual({ ...there, growing: null });
+});
+
+test('undoing the opening of a plan says which plan it goes back to, and no other step does', () => {
+  const there = opened(after(['a', undefined, 0]), named('b'), 'other', 'opening “b”');
+  expect(undoLabel(there)).toBe('opening “b”: back to “a”');
+  expect(undoLabel(undone(there))).toBe('a');
+  expect(redoLabel(undone(there))).toBe('opening “b”');
+  expect(undoLabel(changed(there, named('c'), 'c', undefined, 1))).toBe('c');
+  expect([undoLabel(start), redoLabel(start)]).toEqual([undefined, undefined]);
 });
 
 test('of more than a thousand steps the oldest go, and it is counted how many', () => {

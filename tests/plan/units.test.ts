@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import type { Unit } from '../../src/plan/schema.ts';
-import { formatChange, formatLength, parseLength } from '../../src/plan/units.ts';
+import { formatChange, formatLength, parseLength, shownChange } from '../../src/plan/units.ts';
 
 const units: readonly Unit[] = ['in', 'cm', 'mm'];
 
@@ -120,6 +120,22 @@ test.each([
   [-25, 'cm', '−2.5 cm'],
 ] as const)('a change of %d mm in %s is shown as %s', (mm, unit, text) => {
   expect(formatChange(mm, unit)).toBe(text);
+});
+
+test('a change as shown is what subtracting the shown lengths on paper gives', () => {
+  fc.assert(
+    fc.property(lengths, lengths, fc.constantFrom(...units), (from, to, unit) => {
+      const [one, other, change] = [
+        formatLength(from, unit),
+        formatLength(to, unit),
+        formatChange(shownChange(from, to, unit), unit),
+      ].map((text) => {
+        const read = parseLength(text, unit, { signed: true });
+        return read.ok ? read.mm : Number.NaN;
+      });
+      expect((other ?? 0) - (one ?? 0)).toBeCloseTo(change ?? Number.NaN, 6);
+    }),
+  );
 });
 
 const halfStep: Readonly<Record<Unit, number>> = { in: 25.4 / 32, cm: 0.5, mm: 0.05 };

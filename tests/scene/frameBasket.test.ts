@@ -1,6 +1,6 @@
 import { PerspectiveCamera, Vector3 } from 'three';
 import { expect, test } from 'vitest';
-import { distance, extent } from '../../src/scene/frameBasket.ts';
+import { distance, extent, isWellFramed } from '../../src/scene/frameBasket.ts';
 import { stand } from '../../src/scene/stageView.ts';
 import { demoPlan, startBasket } from '../mesh/demoBasket.ts';
 
@@ -49,3 +49,29 @@ test.each(views)(
     expect(Math.max(...ys)).toBeLessThan(high - bottom);
   },
 );
+
+const lens = { angle: Math.PI / 6, aspect: 1.4, free: 0.8 };
+
+/** The basket made `times` as large, standing on the table as before. */
+const grown = (times: number) => extent({ positions: basket.positions.map((at) => times * at) });
+
+test.each(views)('from the %s a basket is well framed until it outgrows the picture', (view) => {
+  const size = extent(basket);
+  const eye = { middle: size.middle, away: distance(size, ...angles(view), lens), ...stand[view] };
+  expect(isWellFramed(size, eye, lens)).toBe(true);
+  expect(isWellFramed(grown(0.6), eye, lens)).toBe(true);
+  expect(isWellFramed(grown(1.6), eye, lens)).toBe(false);
+  expect(isWellFramed(grown(0.25), eye, lens)).toBe(false);
+});
+
+test('a basket that the eye stands in, or that lies beside the picture, is not well framed', () => {
+  const size = extent(basket);
+  const away = distance(size, ...angles('side'), lens);
+  const eye = { middle: size.middle, away, ...stand.side };
+  expect(isWellFramed(grown(20), eye, lens)).toBe(false);
+  expect(isWellFramed(size, { ...eye, middle: [away, 0, 0] }, lens)).toBe(false);
+});
+
+function angles(view: (typeof views)[number]): [turn: number, rise: number] {
+  return [stand[view].turn, stand[view].rise];
+}

@@ -13,6 +13,8 @@ import '../stage.css';
 interface Props {
   readonly a: ShownSide | null;
   readonly b: ShownSide | null;
+  /** Whether both have come to rest: the eye then follows baskets that have outgrown the picture. */
+  readonly areAtRest: boolean;
   /** Both next to each other, or the outline of one laid over the other. */
   readonly layout: 'beside' | 'over';
   /** Laid over: the one drawn as woven. */
@@ -54,7 +56,8 @@ export function CompareStage(props: Props) {
   const onRowA = useCallback((row: number | null) => onRow('a', row), [onRow]);
   const onRowB = useCallback((row: number | null) => onRow('b', row), [onRow]);
   const { looked, nonce } = framing;
-  const shared = { extent: looked, reach, gaze, view, nonce, theme };
+  const settled = props.areAtRest ? framing.now : null;
+  const shared = { extent: looked, settled, reach, gaze, view, nonce, theme };
   if (layout === 'over') {
     const [under, over] = solid === 'a' ? [a, b] : [b, a];
     return (

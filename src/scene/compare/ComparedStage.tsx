@@ -32,6 +32,8 @@ interface Props {
   readonly outlined: ShownSide | null;
   /** Of both baskets together when last looked at, so that both pictures have one scale. */
   readonly extent: Extent | null;
+  /** Of both as they are now, once both are at rest; null before. */
+  readonly settled: Extent | null;
   readonly reach: number;
   readonly gaze: Gaze;
   /** True for the picture whose eye goes to a view that is asked for; the other follows. */
@@ -68,7 +70,9 @@ export const ComparedStage = memo(function ComparedStage(props: Props) {
         </>
       )}
       {outlined && <OutlineLines basket={outlined.basket} look={looks[outlined.side]} />}
-      {extent && leads && <Eye extent={extent} view={props.view} nonce={props.nonce} />}
+      {extent && leads && (
+        <Eye extent={extent} settled={props.settled} view={props.view} nonce={props.nonce} />
+      )}
       {extent && !leads && (
         <OrbitControls
           makeDefault

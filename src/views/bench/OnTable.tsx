@@ -4,7 +4,7 @@ import { BenchChart } from '../../charts/bench/BenchChart.tsx';
 import { OutlineDrawing } from '../../charts/OutlineDrawing.tsx';
 import { outline } from '../../mesh/outline.ts';
 import type { Unit } from '../../plan/schema.ts';
-import { formatChange, formatLength } from '../../plan/units.ts';
+import { formatChange, formatLength, shownChange } from '../../plan/units.ts';
 import { AcrossRows } from './AcrossRows.tsx';
 import type { BenchWork } from './benchWork.ts';
 import { plannedTape, replannedTape, tellable } from './benchWork.ts';
@@ -82,8 +82,8 @@ interface FactProps {
 }
 
 function Fact({ name, now, plan, moved = 0, unit }: FactProps) {
-  const off = now - plan;
-  const isTold = Math.abs(off) > tellable && formatLength(now, unit) !== formatLength(plan, unit);
+  const off = shownChange(plan, now, unit);
+  const isTold = Math.abs(now - plan) > tellable && off !== 0;
   const standing = isTold ? words.toPlan(formatChange(off, unit)) : benchWords.asPlanned;
   return (
     <div>

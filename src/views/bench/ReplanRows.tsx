@@ -1,5 +1,5 @@
 import { benchWords } from '#words/bench.ts';
-import { formatChange, formatLength } from '../../plan/units.ts';
+import { formatChange, formatLength, shownChange } from '../../plan/units.ts';
 import type { BenchWork } from './benchWork.ts';
 import { plannedTape, replannedTape } from './benchWork.ts';
 
@@ -49,7 +49,7 @@ function RowList({ work, rows }: { readonly work: BenchWork; readonly rows: read
               <td>
                 <strong>{formatLength(next, unit, { withUnit: false })}</strong>
               </td>
-              <td>{formatChange(next - planned, unit, { withUnit: false })}</td>
+              <td>{formatChange(shownChange(planned, next, unit), unit, { withUnit: false })}</td>
             </tr>
           );
         })}

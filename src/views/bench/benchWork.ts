@@ -4,6 +4,7 @@ import type { BenchRecord } from '../../keep/benchRecord.ts';
 import type { Basket } from '../../model/basket.ts';
 import type { BenchCourse } from '../../model/replan/atTheBench.ts';
 import type { Plan } from '../../plan/schema.ts';
+import { shownChange } from '../../plan/units.ts';
 
 export interface BenchWork {
   readonly plan: Plan;
@@ -47,16 +48,17 @@ export function replannedTape({ course, over, record }: BenchWork, row: number):
   return measured ?? (course.replan.girths[row] ?? Number.NaN) + (over[row] ?? 0);
 }
 
-/** How much wider than the row below it row `row` is to be, mm, from what is woven on. */
+/** How much wider than the row below it row `row` is to be, mm, as both are shown. */
 export function changeOf(work: BenchWork, row: number): number {
+  const { unit } = work.plan.display;
   const before = row - 1;
   const target = targetTape(work, row);
   if (before === 0) {
     const first = work.planBasket.rows[0];
-    return target - ((first?.tapeGirth ?? target) - (first?.change ?? 0));
+    return shownChange((first?.tapeGirth ?? target) - (first?.change ?? 0), target, unit);
   }
   const isWoven = before <= work.course.replan.from;
-  return target - (isWoven ? replannedTape(work, before) : targetTape(work, before));
+  return shownChange((isWoven ? replannedTape : targetTape)(work, before), target, unit);
 }
 
 /** Whether the replan has a row to come that a tape tells from what is being woven to. */

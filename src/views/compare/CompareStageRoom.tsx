@@ -4,6 +4,7 @@ import { planLetters } from '#words/planLetters.ts';
 import { stageWords } from '#words/stage.ts';
 import { presentComparison, useComparison, useSide } from '../../keep/compareHere.ts';
 import type { Side } from '../../keep/compareStudio.ts';
+import { isRested } from '../../keep/studio.ts';
 import type { Basket } from '../../model/basket.ts';
 import type { Unit } from '../../plan/schema.ts';
 import { formatLength } from '../../plan/units.ts';
@@ -37,6 +38,7 @@ export function CompareStageRoom({ rows, onRow, onPictures }: Props) {
   const unit = useSide('a', ({ plan }) => plan.display.unit);
   const [a, b] = [useShown('a'), useShown('b')];
   const opened = useSide('a', ({ looks }) => looks) + useSide('b', ({ looks }) => looks);
+  const rested = [useSide('a', isRested), useSide('b', isRested)];
   const drawings = <CompareDrawings a={a?.basket ?? null} b={b?.basket ?? null} layout={layout} />;
   return (
     <section className="stage-room compare-stage" data-drawn={!canDraw} aria-label={words.title}>
@@ -48,6 +50,7 @@ export function CompareStageRoom({ rows, onRow, onPictures }: Props) {
             standIn={<p className="waiting">{stageWords.waiting}</p>}
             a={a}
             b={b}
+            areAtRest={rested.every(Boolean)}
             layout={layout}
             solid={solid}
             rows={rows}

@@ -4,6 +4,7 @@ import { planLetters } from '#words/planLetters.ts';
 import { PlanSign } from '../../charts/compare/PlanSign.tsx';
 import { presentComparison, presentSide, useComparison, useSide } from '../../keep/compareHere.ts';
 import type { Side } from '../../keep/compareStudio.ts';
+import { redoLabel, undoLabel } from '../../keep/history.ts';
 import { PlanName } from '../PlanName.tsx';
 import { TurnBack } from '../UndoButtons.tsx';
 import { SideChooser } from './SideChooser.tsx';
@@ -19,8 +20,8 @@ interface Props {
 /** One of the two plans: its name, where it comes from, its own undo, and whether it is edited. */
 export function SideCard({ side, onFindings }: Props) {
   const plan = useSide(side, ({ plan }) => plan);
-  const back = useSide(side, ({ history }) => history.past.at(-1)?.label);
-  const forward = useSide(side, ({ history }) => history.future.at(-1)?.label);
+  const back = useSide(side, ({ history }) => undoLabel(history));
+  const forward = useSide(side, ({ history }) => redoLabel(history));
   const edited = useComparison(({ edited }) => edited);
   const letter = planLetters[side];
   return (

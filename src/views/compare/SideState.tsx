@@ -3,6 +3,7 @@ import { planLetters } from '#words/planLetters.ts';
 import { stageWords } from '#words/stage.ts';
 import { useSide } from '../../keep/compareHere.ts';
 import type { Side } from '../../keep/compareStudio.ts';
+import { isRested } from '../../keep/studio.ts';
 
 const words = compareWords.side;
 const { settling, settled, notSettled } = stageWords;
@@ -16,11 +17,10 @@ interface Props {
 /** How a plan's settling stands, and how many findings there are. */
 export function SideState({ side, onFindings }: Props) {
   const state = useSide(side, ({ state }) => state);
-  const settling = useSide(side, ({ settling }) => settling);
   const findings = useSide(side, ({ basket }) => basket?.findings);
   const grave = findings?.filter(({ severity }) => severity !== 'note') ?? [];
   const severity = grave.some((one) => one.severity === 'stop') ? 'stop' : 'warn';
-  const isAtRest = state === 'settled' && settling?.polished === true;
+  const isAtRest = useSide(side, isRested);
   return (
     <span className="side-state" data-state={state} data-rested={isAtRest}>
       <span aria-hidden="true">{states[state]}</span>

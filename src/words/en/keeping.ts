@@ -17,12 +17,14 @@ export const keepingWords = {
   /** What can be undone, as it is named behind “Undo”. */
   steps: {
     change: 'a change',
-    opening: (name: string) => `opening ${name}`,
+    opening: (name: string) => `opening “${name}”`,
     openingIt: 'opening it',
     takingTheirs: 'taking over what the other window has',
     changedElsewhere: 'what another tab changed',
     keepingMine: 'keeping mine as a copy',
     keepingIt: 'keeping it as a copy',
+    /** A step that ended with another plan: undoing it goes back to the one opened before. */
+    backTo: (step: string, plan: string) => `${step}: back to “${plan}”`,
   },
 
   /** One of the baskets made from a plan, until it is given a name. */

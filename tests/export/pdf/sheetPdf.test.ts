@@ -41,7 +41,7 @@ function millimetres(plan: Plan, written: string): number {
 }
 
 test.each(['in', 'cm', 'mm'] as const)(
-  'the chart in %s reads back as the rows of shape.json',
+  'the chart in %s reads back as the rows of shape.json, each change as its girths subtracted',
   async (unit) => {
     const own = settledDemo(unit);
     const { rows } = shapeJson(own);
@@ -50,9 +50,13 @@ test.each(['in', 'cm', 'mm'] as const)(
     const grain = { in: 25.4 / 32, cm: 0.5, mm: 0.05 }[unit] + 1e-3;
     for (const row of rows) {
       const [girth, change, length, width, height] = lines.get(row.row) ?? [];
+      const [before] = lines.get(row.row - 1) ?? [];
+      if (before !== undefined) {
+        const onPaper = millimetres(own.plan, girth ?? '') - millimetres(own.plan, before);
+        expect(millimetres(own.plan, change ?? ''), `row ${row.row}`).toBeCloseTo(onPaper, 6);
+      }
       const pairs: readonly (readonly [string | undefined, number])[] = [
         [girth, row.tapeGirth],
-        [change, row.change],
         [length, row.length],
         [width, row.width],
         [height, row.heightSide],

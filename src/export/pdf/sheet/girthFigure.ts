@@ -1,7 +1,7 @@
 /** The girth line: rows going up, tape girth going out, with the girth written at the turns. */
 import { sheetChartWords } from '#words/sheetChart.ts';
 import type { Basket } from '../../../model/basket.ts';
-import { formatChange, formatLength, unitLength } from '../../../plan/units.ts';
+import { formatChange, formatLength, shownChange, unitLength } from '../../../plan/units.ts';
 import type { Mark } from '../page/mark.ts';
 import { box, inks, line } from '../page/mark.ts';
 import type { Ruler } from '../page/ruler.ts';
@@ -86,7 +86,7 @@ export function girthFigure(
           : w.since(
               row,
               text,
-              formatChange(girth - (girths[before - 1] ?? girth), unit, bare),
+              formatChange(shownChange(girths[before - 1] ?? girth, girth, unit), unit, bare),
               before,
             );
       const long = ruler.width(label, 7.5, false);

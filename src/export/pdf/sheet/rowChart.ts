@@ -3,7 +3,7 @@ import { listWords } from '#words/lists.ts';
 import { sheetChartWords as w } from '#words/sheetChart.ts';
 import { unitWords } from '#words/units.ts';
 import type { Basket } from '../../../model/basket.ts';
-import { formatChange, formatLength } from '../../../plan/units.ts';
+import { formatChange, formatLength, shownChange } from '../../../plan/units.ts';
 import type { Flow } from '../page/flow.ts';
 import { inks } from '../page/mark.ts';
 import type { Column } from '../page/table.ts';
@@ -25,6 +25,8 @@ export function rowChart(flow: Flow, { plan, rows }: Basket, words: ReadonlyMap<
   const { unit } = plan.display;
   const bare = { withUnit: false };
   const length = (mm: number) => formatLength(mm, unit, bare);
+  const change = (before: number, girth: number) =>
+    formatChange(shownChange(before, girth, unit), unit, bare);
   const measured = (row: number) => {
     const girth = plan.measured[row];
     return girth === undefined ? '' : length(girth);
@@ -34,11 +36,11 @@ export function rowChart(flow: Flow, { plan, rows }: Basket, words: ReadonlyMap<
   table(
     flow,
     columns,
-    rows.map((row) => [
+    rows.map((row, index) => [
       '',
       `${row.row}`,
       length(row.tapeGirth),
-      row.row === 1 ? '' : formatChange(row.change, unit, bare),
+      index === 0 ? '' : change(rows[index - 1]?.tapeGirth ?? Number.NaN, row.tapeGirth),
       `${length(row.length)} × ${length(row.width)}`,
       length(row.heightSide),
       measured(row.row),
