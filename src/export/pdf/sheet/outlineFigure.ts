@@ -12,7 +12,7 @@ import { words } from '../page/words.ts';
 import { dimension } from './dimension.ts';
 
 /** Room for dimension lines round an outline, mm. */
-const room = { left: 13, right: 4, top: 12, bottom: 12 } as const;
+const room = { left: 13, right: 4, top: 12, bottom: 14 } as const;
 
 /** Both outlines at one scale, and the height that they take, mm. */
 export interface OutlineFigures {
@@ -89,15 +89,15 @@ function figure(
     ),
     ...dimension(
       ruler,
-      [x(drawn.left), ground + 4],
-      [x(drawn.right), ground + 4],
+      [x(drawn.left), ground + 6.4],
+      [x(drawn.right), ground + 6.4],
       outlineDrawingWords.widest(text(drawn.width)),
     ),
     words(
       ruler,
       outlineDrawingWords.under[view](text(base)),
       (x(drawn.left) + x(drawn.right)) / 2,
-      ground + 11,
+      ground + 12.4,
       { size: 8, ink: inks.soft, align: 'middle' },
     ),
   ];
