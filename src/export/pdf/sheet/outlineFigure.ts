@@ -64,7 +64,7 @@ function figure(
   const rim = drawn.rows.at(-1)?.line ?? [];
   const across = view === 'side' ? summary.rim.length : summary.rim.width;
   const middle = ((rim[0] ?? 0) + (rim.at(-2) ?? 0)) / 2;
-  const wall = y(summary.height);
+  const wall = y(drawn.wall);
   const base = view === 'side' ? summary.baseLength : summary.baseWidth;
   const text = (mm: number) => formatLength(mm, unit);
   return [
@@ -79,7 +79,7 @@ function figure(
       ruler,
       [x(drawn.left) - 5, ground],
       [x(drawn.left) - 5, wall],
-      text(summary.height),
+      outlineDrawingWords.wall(text(drawn.wall)),
     ),
     ...dimension(
       ruler,
