@@ -1,10 +1,10 @@
 import { memo } from 'react';
 import { girthLineWords } from '#words/girthLine.ts';
 import type { Unit } from '../plan/schema.ts';
+import { lengthTicks, rowTicks } from '../plan/ticks.ts';
 import { formatLength } from '../plan/units.ts';
 import type { ChartFrame } from './chartFrame.ts';
 import { xOf, yOf } from './chartFrame.ts';
-import { lengthTicks, rowTicks } from './ticks.ts';
 
 const { axes } = girthLineWords;
 

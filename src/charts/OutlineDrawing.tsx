@@ -19,6 +19,8 @@ export interface OutlineLines {
   readonly top: number;
   readonly width: number;
   readonly height: number;
+  /** Height of the wall, mm. */
+  readonly wall: number;
 }
 
 export interface OutlineDrawingProps {
@@ -32,11 +34,11 @@ export interface OutlineDrawingProps {
 /** One side of the basket as a line drawing with its width and height. */
 export function OutlineDrawing({ outline, row, unit, title }: OutlineDrawingProps) {
   const id = useId();
-  const { left, right, top, width } = outline;
+  const { left, right, top, wall, width } = outline;
   const letter = Math.max(width, top) * 0.042;
   const marked = outline.rows.find((one) => one.row === row);
-  const size = { width: formatLength(width, unit), height: formatLength(top, unit) };
-  const box = [left - letter, -top - letter, width + letter * 9.5, top + letter * 3.6];
+  const size = { width: formatLength(width, unit), height: formatLength(wall, unit) };
+  const box = [left - letter, -top - letter, width + letter * 10.5, top + letter * 3.6];
   return (
     <figure className="outline">
       <svg className="outline-drawing" viewBox={box.join(' ')} role="img" aria-labelledby={id}>
@@ -56,9 +58,9 @@ export function OutlineDrawing({ outline, row, unit, title }: OutlineDrawingProp
           <text x={(left + right) / 2} y={letter * 2.15} textAnchor="middle">
             {size.width}
           </text>
-          <path d={`M${right + letter},0V${-top}`} />
-          <text x={right + letter * 1.4} y={-top / 2} dy="0.34em">
-            {size.height}
+          <path d={`M${right + letter},0V${-wall}`} />
+          <text x={right + letter * 1.4} y={-wall / 2} dy="0.34em">
+            {drawingWords.wall(size.height)}
           </text>
         </g>
       </svg>

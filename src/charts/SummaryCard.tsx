@@ -4,8 +4,8 @@ import { summaryWords as words } from '#words/summary.ts';
 import type { TradeWord } from '../form/tradeWords.ts';
 import { WordHelp } from '../form/WordHelp.tsx';
 import type { Basket } from '../model/basket.ts';
+import { capacityText } from '../plan/capacityText.ts';
 import { formatLength } from '../plan/units.ts';
-import { litres, usDryMeasure } from './capacity.ts';
 import { areaText, strandText, weightText } from './large.ts';
 import './charts.css';
 
@@ -21,8 +21,6 @@ export const SummaryCard = memo(function SummaryCard({ basket }: Props) {
   const across = (one: number, other: number) =>
     `${formatLength(one, unit, { withUnit: false })} × ${length(other)}`;
   const { belly, rim } = summary;
-  const inLitres = words.capacity.litres(litres(summary.capacity));
-  const inQuarts = usDryMeasure(summary.capacity);
   const hasFeet = summary.feet > 1 && summary.footHeight > least;
   return (
     <section className="summary" aria-labelledby="summary-title">
@@ -30,15 +28,20 @@ export const SummaryCard = memo(function SummaryCard({ basket }: Props) {
         {words.title}
       </h3>
       <dl className="summary-list">
-        <Fact name={words.height}>{length(summary.height)}</Fact>
+        <Fact name={words.height.name} aside={words.height.withRim(length(summary.heightWithRim))}>
+          {length(summary.height)}
+        </Fact>
         <Fact name={words.belly.name} word="belly" aside={words.belly.atRow(belly.row)}>
           {length(belly.tapeGirth)}
         </Fact>
         <Fact name={words.rim} word="rim" aside={across(rim.length, rim.width)}>
           {length(rim.tapeGirth)}
         </Fact>
-        <Fact name={words.capacity.name} aside={unit === 'in' ? inLitres : inQuarts}>
-          {unit === 'in' ? inQuarts : inLitres}
+        <Fact
+          name={words.capacity.name}
+          aside={capacityText(summary.capacity, unit === 'in' ? 'cm' : 'in')}
+        >
+          {capacityText(summary.capacity, unit)}
         </Fact>
         <Fact
           name={words.standsOn.name}

@@ -58,7 +58,12 @@ function figure({ plan, summary }: Basket, drawn: Outline, letter: number): stri
     ...drawn.rows.map(({ line }) => pathSvg('row', line)),
     pathSvg('edge', drawn.silhouette, true),
     pathSvg('table', drawn.table),
-    dimensionSvg([left - 2.5 * letter, 0], [left - 2.5 * letter, top], text(top), letter),
+    dimensionSvg(
+      [left - 2.5 * letter, 0],
+      [left - 2.5 * letter, drawn.wall],
+      w.wall(text(drawn.wall)),
+      letter,
+    ),
     dimensionSvg(
       [middle - across / 2, top + 1.6 * letter],
       [middle + across / 2, top + 1.6 * letter],

@@ -31,6 +31,8 @@ export interface Outline {
   readonly top: number;
   readonly width: number;
   readonly height: number;
+  /** Height of the wall, mm, as the summary has it; a smooth line from stake to stake may bulge a hair over it. */
+  readonly wall: number;
 }
 
 /** The basket seen from its side or its end. */
@@ -63,6 +65,7 @@ export function outline(basket: Basket, view: OutlineView): Outline {
     stakes: nearEnds(basket, ends, flat, axis),
     table: [size.left - margin, 0, size.right + margin, 0],
     ...size,
+    wall: top.reduce((most, node) => Math.max(most, positions[3 * node + 2]!), 0),
   };
 }
 

@@ -86,7 +86,10 @@ export interface Summary {
   readonly baseGirth: number;
   readonly baseLength: number;
   readonly baseWidth: number;
+  /** Of the wall, over the table, mm: the rim is not in it. */
   readonly height: number;
+  /** To the top of the lashed rim, mm; a handle goes higher. */
+  readonly heightWithRim: number;
   readonly belly: { readonly row: number; readonly tapeGirth: number };
   readonly rim: { readonly tapeGirth: number; readonly length: number; readonly width: number };
   /** How far the feet stand below the middles of the base edges, and the clearance under the base's middle. */
@@ -111,7 +114,7 @@ export interface Summary {
 
 /** A basket read off, before anything is added up or said about it. */
 export interface Measured extends Omit<Basket, 'findings' | 'summary'> {
-  readonly summary: Omit<Summary, 'weaverLength' | 'weight'>;
+  readonly summary: Omit<Summary, 'heightWithRim' | 'weaverLength' | 'weight'>;
 }
 
 /** The settled basket: one read-only record that charts, stage and sheets are made from. */

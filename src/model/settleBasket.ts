@@ -2,6 +2,7 @@
 import type { Plan } from '../plan/schema.ts';
 import type { Basket } from './basket.ts';
 import { findings } from './finding/findings.ts';
+import { heightWithRim } from './quantity/heightWithRim.ts';
 import { quantities } from './quantity/quantities.ts';
 import { readBasket } from './read/readBasket.ts';
 import { settlingOf } from './read/settling.ts';
@@ -21,6 +22,11 @@ export function readSettled(plan: Plan, { work, outcome }: Settled): Basket {
   const reading = readBasket(plan, work.net, work.x, settlingOf(work, outcome));
   const { weavers, grams } = quantities(reading);
   const weaverLength = weavers.reduce((sum, { length }) => sum + length, 0);
-  const summary = { ...reading.summary, weaverLength, weight: grams };
+  const summary = {
+    ...reading.summary,
+    heightWithRim: heightWithRim(reading),
+    weaverLength,
+    weight: grams,
+  };
   return { ...reading, summary, findings: findings(reading) };
 }

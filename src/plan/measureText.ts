@@ -1,20 +1,18 @@
 /** Figures of a basket as a person reads them, with their unit and, for a difference, their sign. */
 import { unitWords } from '#words/units.ts';
+import { dryQuart, inQuarters, litres } from './capacityText.ts';
 import type { Unit } from './schema.ts';
 import { formatLength, unitLength } from './units.ts';
 
 /** What a figure measures: mm, mm of strand, mm of one stake gap, mm³, degrees, or a number. */
 export type MeasureKind = 'length' | 'strand' | 'gap' | 'capacity' | 'angle' | 'count';
 
-/** A US dry quart is 67.200625 cubic inches (NIST Handbook 44, Appendix C); in mm³. */
-export const dryQuart = 67.200625 * 25.4 ** 3;
-
 const foot = 12 * 25.4;
 
 /** Too small for a tape, so it is written as a decimal. */
 const gapPlaces: Readonly<Record<Unit, number>> = { in: 3, cm: 2, mm: 1 };
 
-/** `30 1/4 in`, `41.2 ft`, `0.006 in`, `6.3 dry qt`, `12°`, `4`; a dash for no number. */
+/** `30 1/4 in`, `41.2 ft`, `0.006 in`, `6.25 dry qt`, `12°`, `4`; a dash for no number. */
 export function measureText(kind: MeasureKind, value: number, unit: Unit): string {
   return signedText(kind, value, unit, false);
 }
@@ -75,7 +73,7 @@ function unsigned(kind: MeasureKind, value: number, unit: Unit): string {
     case 'gap':
       return `${gapFigure(value, unit)} ${name}`;
     case 'capacity':
-      return `${(value / size).toFixed(2)} ${name}`;
+      return `${unit === 'in' ? inQuarters(value / size) : litres(value)} ${name}`;
     case 'strand':
       return `${(value / size).toFixed(1)} ${name}`;
     case 'angle':

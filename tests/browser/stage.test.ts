@@ -104,7 +104,7 @@ test('the sizes on the stage are those of the summary, and a tape lies round the
   const words = page.locator('.stage-reading');
   await expect
     .poll(() => words.allTextContents(), patience)
-    .toContain(await summaryOf(page, 'Height'));
+    .toContain(`wall ${await summaryOf(page, 'Height')}`);
   const clear = `middle ${await summaryOf(page, 'Clear under the middle')} clear`;
   // the labels come one by one
   await expect

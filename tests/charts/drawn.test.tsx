@@ -157,11 +157,11 @@ test('an outline has its size in words and its marked row', () => {
     rows: [{ row: 3, line: [0, 40, 100, 40] }],
     stakes: [{ end: 0, line: [50, 0, 50, 80] }],
     table: [-10, 0, 110, 0],
-    ...{ left: -20, right: 120, bottom: 0, top: 80, width: 140, height: 80 },
+    ...{ left: -20, right: 120, bottom: 0, top: 80, width: 140, height: 80, wall: 79 },
   };
   const markup = renderToStaticMarkup(
     <OutlineDrawing outline={outline} row={3} unit="mm" title="Side view" />,
   );
-  expect(markup).toContain('Side view: 140 mm wide, 80 mm high');
+  expect(markup).toContain('Side view: 140 mm wide, 79 mm high without its rim');
   expect(markup).toContain('outline-marked');
 });

@@ -34,6 +34,7 @@ export function sampleBasket(plan: Plan, findings: Basket['findings'] = []): Sam
       baseLength: 200,
       baseWidth: 150,
       height: 127,
+      heightWithRim: 133.35,
       belly: { row: 18, tapeGirth: 762 },
       rim: { tapeGirth: 660.4, length: 210, width: 200 },
       footHeight: 12.7,

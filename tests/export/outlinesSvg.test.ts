@@ -1,6 +1,5 @@
 import { expect, test } from 'vitest';
 import { outlinesSvg } from '../../src/export/outlinesSvg.ts';
-import { outline } from '../../src/mesh/outline.ts';
 import { formatLength } from '../../src/plan/units.ts';
 import { settledDemo } from './settledDemo.ts';
 
@@ -9,10 +8,10 @@ const drawing = outlinesSvg(basket);
 
 test('a drawing of the outlines says how large the basket is, in the unit of its plan', () => {
   const { unit } = basket.plan.display;
-  const { rim, baseLength } = basket.summary;
+  const { height, rim, baseLength } = basket.summary;
   expect(drawing.includes(`>rim ${formatLength(rim.length, unit)}<`)).toBe(true);
   expect(drawing.includes(`>rim ${formatLength(rim.width, unit)}<`)).toBe(true);
-  expect(drawing.includes(`>${formatLength(outline(basket, 'side').top, unit)}<`)).toBe(true);
+  expect(drawing.includes(`>wall ${formatLength(height, unit)}<`)).toBe(true);
   expect(drawing.includes(`base ${formatLength(baseLength, unit)} long`)).toBe(true);
 });
 

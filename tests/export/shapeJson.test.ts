@@ -9,7 +9,7 @@ const shape = shapeJson(basket);
 /** The keys that docs/design-file.md promises. */
 const promised = {
   summary:
-    'ends rows baseGirth height belly rim footHeight centreClearance capacity tipAngle wallArea weaverLength weight iterations worstGirthError worstStakeStretch',
+    'ends rows baseGirth height heightWithRim belly rim footHeight centreClearance capacity tipAngle wallArea weaverLength weight iterations worstGirthError worstStakeStretch',
   belly: 'row tapeGirth',
   rim: 'tapeGirth length width',
   row: 'row girth girthReached tapeGirth change changePerGap length width heightSide heightCorner lean gapLeast gapMost edgeStrain wall',

@@ -75,6 +75,7 @@ export function startBasket(plan: Plan, scale = 1): Basket {
       baseLength: 0,
       baseWidth: 0,
       height: 0,
+      heightWithRim: 0,
       belly: { row: 0, tapeGirth: 0 },
       rim: { tapeGirth: 0, length: 0, width: 0 },
       footHeight: 0,

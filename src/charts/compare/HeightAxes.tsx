@@ -1,10 +1,10 @@
 import { memo } from 'react';
 import { compareChartWords } from '#words/compareCharts.ts';
 import type { Unit } from '../../plan/schema.ts';
+import { lengthTicks } from '../../plan/ticks.ts';
 import { formatLength } from '../../plan/units.ts';
 import type { ChartFrame } from '../chartFrame.ts';
 import { xOf, yOf } from '../chartFrame.ts';
-import { lengthTicks } from '../ticks.ts';
 
 interface Props {
   /** Its levels are heights, mm. */

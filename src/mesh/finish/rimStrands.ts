@@ -2,6 +2,7 @@
 import { partWords } from '#words/parts.ts';
 import type { Basket } from '../../model/basket.ts';
 import type { Strand as Stock } from '../../model/net/net.ts';
+import { rimOverWall } from '../../model/quantity/heightWithRim.ts';
 import { fillerThickness } from '../../model/quantity/rimParts.ts';
 import { strandColour } from '../../plan/dyes.ts';
 import { caneThickness } from '../../plan/strandSizes.ts';
@@ -24,16 +25,16 @@ export interface RimSizes {
 
 /** Sizes of the rim of a basket, outer faces of its hoops and what stands highest. */
 export function rimSizes({ plan }: Basket, { half, bulge }: RimLine): RimSizes {
-  const { hoop, filler } = plan.rim;
+  const { hoop } = plan.rim;
   const folded = plan.base.stake.thickness;
-  const hoopTop = filler ? folded + 0.75 * fillerThickness : 2 * folded;
+  const { hoops: hoopTop, top } = rimOverWall(plan);
   return {
     outside: half + bulge + hoop.thickness,
     // between wall and inside hoop lie the tucked stakes
     inside: half + folded + hoop.thickness,
     hoopTop,
     hoopBottom: hoopTop - hoop.width,
-    top: filler ? folded + fillerThickness : hoopTop,
+    top,
   };
 }
 

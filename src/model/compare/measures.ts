@@ -32,6 +32,7 @@ function figures(basket: Basket): readonly Figure[] {
   const needs = quantities(basket);
   return [
     [says.height, 'length', summary.height],
+    [says.heightWithRim, 'length', summary.heightWithRim],
     [says.bellyGirth, 'length', belly.tapeGirth],
     [says.bellyRow, 'count', belly.row],
     [says.rimGirth, 'length', rim.tapeGirth],

@@ -14,7 +14,7 @@ export function readingWords({ plan, rows, summary }: Basket, row: number | null
   const middle = summary.centreClearance >= least ? [stageWords.middle(clear)] : [];
   const read = row === null ? undefined : rows[row - 1];
   return {
-    height: text(summary.height),
+    height: stageWords.wall(text(summary.height)),
     length: text(Math.max(...rows.map(({ length }) => length))),
     width: text(Math.max(...rows.map(({ width }) => width))),
     table: [stageWords.table, ...feet, ...middle].join('\n'),

@@ -46,7 +46,7 @@ export const compareWords = {
     title: 'Both baskets',
     settling: (letter: string) => `Basket ${letter} is being settled`,
     basket: (letter: string, name: string, height: string, rim: string, belly: number) =>
-      `Basket ${letter}, ${name}: ${height} high, rim ${rim} round, widest at row ${belly}`,
+      `Basket ${letter}, ${name}: wall ${height} high, rim ${rim} round, widest at row ${belly}`,
     noWebgl:
       'The baskets cannot be shown in three dimensions here (that takes WebGL), so they are drawn in outline, A in a whole line and B in a dashed one.',
   },

@@ -1,6 +1,7 @@
 /** Figures by which two baskets are compared, and the name of a plan between two. */
 export const comparingWords = {
-  height: 'Height',
+  height: 'Height of the wall',
+  heightWithRim: 'Height with the rim',
   bellyGirth: 'Belly, tape girth',
   bellyRow: 'Belly, at row',
   rimGirth: 'Rim, tape girth',

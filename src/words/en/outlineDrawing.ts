@@ -4,6 +4,7 @@ export const outlineDrawingWords = {
     side: (length: string) => `Side · base ${length} long`,
     end: (width: string) => `End · base ${width} wide`,
   },
+  wall: (height: string) => `wall ${height}`,
   middleClear: (height: string) => `middle ${height} clear`,
   rim: (across: string) => `rim ${across}`,
   widest: (across: string) => `widest ${across}`,

@@ -5,7 +5,7 @@ export const sheetFrontWords = {
   cannotBeWoven: (finding: string) => `Cannot be woven as planned: ${finding}`,
   lookAt: (finding: string) => `Look at: ${finding}`,
   facts: {
-    height: 'Height',
+    height: 'Height of the wall · with the rim',
     rim: 'Rim, length × width',
     rimGirth: 'Rim, tape girth',
     belly: 'Belly, tape girth',
@@ -20,8 +20,6 @@ export const sheetFrontWords = {
   girthAtRow: (girth: string, row: number) => `${girth} at row ${row}`,
   feet: (count: number) => `feet: ${count}`,
   itsBase: 'its base',
-  dryQuarts: (amount: string) => `${amount} dry qt`,
-  litres: (amount: string) => `${amount} l`,
   ounces: (amount: number) => `${amount} oz`,
   grams: (amount: number) => `${amount} g`,
 };

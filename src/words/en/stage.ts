@@ -12,7 +12,7 @@ export const stageWords = {
     ends: number;
     rows: number;
   }) =>
-    `Woven basket, ${read.height} high, ${read.rimLength} by ${read.rimWidth} across the rim, widest at row ${read.bellyRow}; ${read.ends} ends and ${read.rows} rows`,
+    `Woven basket, its wall ${read.height} high, ${read.rimLength} by ${read.rimWidth} across the rim, widest at row ${read.bellyRow}; ${read.ends} ends and ${read.rows} rows`,
   noWebgl:
     'The basket cannot be shown in three dimensions here (that takes WebGL), so it is drawn in outline. All else works as it should.',
 
@@ -64,6 +64,7 @@ export const stageWords = {
 
   /** Beside the lines on the stage. Lengths are written out. */
   table: 'table',
+  wall: (height: string) => `wall ${height}`,
   feet: (height: string) => `feet ${height} high`,
   middle: (clearance: string) => `middle ${clearance} clear`,
   tape: (row: number, girth: string) => `Row ${row}: tape ${girth}`,

@@ -1,7 +1,11 @@
 /** The settled basket in a few numbers. */
 export const summaryWords = {
   title: 'Summary',
-  height: 'Height',
+  height: {
+    name: 'Height',
+    /** Beside the height of the wall. */
+    withRim: (height: string) => `wall; with rim ${height}`,
+  },
   belly: { name: 'Belly', atRow: (row: number) => `at row ${row}` },
   rim: 'Rim',
   capacity: {

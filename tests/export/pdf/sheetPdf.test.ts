@@ -1,5 +1,7 @@
 import { expect, test, vi } from 'vitest';
-import { sheetPdf } from '../../../src/export/pdf/sheetPdf.ts';
+import { papers } from '../../../src/export/pdf/page/paper.ts';
+import { rulerOf } from '../../../src/export/pdf/page/ruler.ts';
+import { sheetPdf, sheetPreview } from '../../../src/export/pdf/sheetPdf.ts';
 import { shapeJson } from '../../../src/export/shapeJson.ts';
 import { settleBasket } from '../../../src/model/settleBasket.ts';
 import { demos } from '../../../src/plan/demo/demos.ts';
@@ -177,6 +179,42 @@ test('a name in any letters is drawn as far as the font goes', async () => {
   const plan = { ...basket.plan, name: 'Košík Καλάθι Корзина 籠\n\u0007' };
   const read = pdfText(await sheetPdf({ ...basket, plan }, fonts, { date }));
   expect(read).toContain('Košík Καλάθι Корзина □');
+});
+
+test.each(papers)(
+  'on %s every page of every demo’s sheet is filled to more than a third',
+  (paper) => {
+    for (const { plan } of demos) {
+      const own = settleBasket(plan);
+      for (const baskets of [1, 8]) {
+        const pages = sheetPreview(own, rulerOf(fonts), { date, paper, baskets });
+        expect(pages.length, plan.name).toBeLessThanOrEqual(5);
+        pages.forEach(({ marks, height }, at) => {
+          // without the foot line and its two texts
+          const ends = marks
+            .slice(0, -3)
+            .flatMap((mark) =>
+              mark.kind === 'text' ? [mark.y] : mark.points.filter((_, place) => place % 2 === 1),
+            );
+          const lowest = ends.reduce((most, y) => Math.max(most, y), 0);
+          expect(lowest / height, `${plan.name}, page ${at + 1}`).toBeGreaterThan(1 / 3);
+        });
+      }
+    }
+  },
+);
+
+test('the note of the cut list stays on its page', () => {
+  for (const paper of papers) {
+    for (const { plan } of demos) {
+      const pages = sheetPreview(settleBasket(plan), rulerOf(fonts), { date, paper });
+      const has = (start: string) =>
+        pages.findIndex(({ marks }) =>
+          marks.some((mark) => mark.kind === 'text' && mark.text.startsWith(start)),
+        );
+      expect(has('Cut lengths are rounded up'), plan.name).toBe(has('Cut list'));
+    }
+  }
 });
 
 test('every demo has a sheet', async () => {

@@ -7,7 +7,7 @@ test('each figure is the second basket less the first', () => {
   const found = measures(a, b);
   for (const { difference, a: one, b: other } of found) expect(difference).toBe(other - one);
   const differenceOf = (name: string) => found.find((one) => one.name === name)?.difference;
-  expect(differenceOf('Height')).toBe(b.summary.height - a.summary.height);
+  expect(differenceOf('Height of the wall')).toBe(b.summary.height - a.summary.height);
   expect(differenceOf('Rim, tape girth')).toBe(
     (b.rows.at(-1)?.tapeGirth ?? 0) - (a.rows.at(-1)?.tapeGirth ?? 0),
   );

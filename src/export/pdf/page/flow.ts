@@ -10,17 +10,39 @@ import { bodySize, leading, stacked, words, wrapped } from './words.ts';
 /** Blank edge all round, mm; the foot line stands in the lower one. */
 export const margin = { side: 15, top: 14, bottom: 17 } as const;
 
+/** A page that is to end before it is full: `page` counted from 0, and how much stays blank, mm. */
+export interface ShorterPage {
+  readonly page: number;
+  readonly by: number;
+}
+
 /** A place to write that starts a new page where one is full. */
 export class Flow {
   readonly ruler: Ruler;
   readonly paper: PaperSize;
   /** Where the next thing goes, mm from the top. */
   y: number = margin.top;
+  /** How often a table has gone over to a next page. */
+  splits = 0;
   readonly #pages: Mark[][] = [[]];
+  readonly #shorter: ShorterPage | undefined;
+  /** Where the writing of each full page ended, mm from its top. */
+  readonly #ends: number[] = [];
 
-  constructor(ruler: Ruler, paper: PaperSize) {
+  constructor(ruler: Ruler, paper: PaperSize, shorter?: ShorterPage) {
     this.ruler = ruler;
     this.paper = paper;
+    this.#shorter = shorter;
+  }
+
+  /** A new page after what is written here, in a flow of its own: this one stays as it is. */
+  after(shorter?: ShorterPage): Flow {
+    const next = new Flow(this.ruler, this.paper, shorter);
+    next.#pages.splice(0, 1, ...this.#pages);
+    next.#ends.push(...this.#ends);
+    next.y = this.y;
+    next.turnPage();
+    return next;
   }
 
   get left(): number {
@@ -35,9 +57,21 @@ export class Flow {
     return this.right - this.left;
   }
 
+  /** What a page holds from top to bottom, mm. */
+  get height(): number {
+    return this.paper.height - margin.top - margin.bottom;
+  }
+
   /** What is left of the page, mm. */
   get room(): number {
-    return this.paper.height - margin.bottom - this.y;
+    const { page, by } = this.#shorter ?? { page: -1, by: 0 };
+    const left = page === this.#pages.length - 1 ? by : 0;
+    return this.paper.height - margin.bottom - left - this.y;
+  }
+
+  /** Share of each page that is written on, 0 … 1. */
+  get filled(): readonly number[] {
+    return [...this.#ends, this.y].map((end) => (end - margin.top) / this.height);
   }
 
   draw(...marks: readonly Mark[]): void {
@@ -46,6 +80,7 @@ export class Flow {
 
   turnPage(): void {
     this.#pages.push([]);
+    this.#ends.push(this.y);
     this.y = margin.top;
   }
 
@@ -79,6 +114,12 @@ export class Flow {
     this.need(lines.length * step);
     this.draw(...stacked(this.ruler, lines, this.left + indent, this.y + 0.75 * step, look));
     this.y += lines.length * step;
+  }
+
+  /** Height that a paragraph of `text` takes, mm. */
+  tall(text: string, look: TextLook & { readonly indent?: number } = {}): number {
+    const { indent = 0, size = bodySize, bold = false } = look;
+    return wrapped(this.ruler, text, this.width - indent, size, bold).length * leading(size);
   }
 
   gap(height: number): void {

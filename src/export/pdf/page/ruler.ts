@@ -46,3 +46,22 @@ export function rulerOf(fonts: Fonts): Ruler {
     },
   };
 }
+
+/** The same ruler, which remembers what it was asked: for one file, whose texts are set again and again. */
+export function remembering(ruler: Ruler): Ruler {
+  const widths = new Map<string, number>();
+  const texts = new Map<string, string>();
+  return {
+    width(text, size, bold) {
+      const key = `${size} ${bold} ${text}`;
+      const known = widths.get(key) ?? ruler.width(text, size, bold);
+      widths.set(key, known);
+      return known;
+    },
+    drawable(text) {
+      const known = texts.get(text) ?? ruler.drawable(text);
+      texts.set(text, known);
+      return known;
+    },
+  };
+}

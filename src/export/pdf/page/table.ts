@@ -21,7 +21,17 @@ export interface TableLook {
   readonly rowHeight?: number;
   /** Ground of a row, where it has one. */
   readonly ground?: (row: number) => Ink | null;
+  /** What stands over the table, on the same page as its first rows. */
+  readonly over?: { readonly heading: string; readonly note?: string };
+  /** A note that stays with its last rows. */
+  readonly under?: string;
 }
+
+/** Blank under a table, mm. */
+const noteGap = 2.5;
+
+/** Rows that stay together at the beginning and at the end of a table that goes over pages. */
+const together = 3;
 
 /** Blank beside and over a cell's text, mm. */
 const pad = 1.4;
@@ -32,12 +42,12 @@ export function table(
   flow: Flow,
   columns: readonly Column[],
   rows: readonly (readonly string[])[],
-  { size = 8.5, rowHeight = 5.9, ground = () => null }: TableLook = {},
+  { size = 8.5, rowHeight = 5.9, ground = () => null, over, under }: TableLook = {},
 ): void {
-  const whole = columns.reduce((sum, { share }) => sum + share, 0);
+  const shares = columns.reduce((sum, { share }) => sum + share, 0);
   let x = flow.left;
   const placed = columns.map((column) => {
-    const width = (flow.width * column.share) / whole;
+    const width = (flow.width * column.share) / shares;
     const here = { column, x, width };
     x += width;
     return here;
@@ -95,16 +105,35 @@ export function table(
     const lines = cells(texts, false);
     return { lines, height: Math.max(rowHeight, heightOf(lines)) };
   });
-  flow.need(headHeight + (bodies[0]?.height ?? 0));
+  const noteLook = { size: 8.5, ink: inks.soft };
+  const below = under === undefined ? 0 : flow.tall(under, noteLook) + noteGap;
+  const tall = (from: number, to?: number) =>
+    bodies.slice(from, to).reduce((sum, { height }) => sum + height, to === undefined ? below : 0);
+  // a table that takes less than half a page stays whole
+  const whole = headHeight + tall(0);
+  const kept = whole < flow.height / 2 ? whole : headHeight + tall(0, together);
+  if (over) {
+    const note = over.note === undefined ? 0 : flow.tall(over.note, noteLook) + 1.5;
+    flow.heading(over.heading, note + kept);
+    if (over.note !== undefined) {
+      flow.paragraph(over.note, noteLook);
+      flow.gap(1.5);
+    }
+  }
+  flow.need(kept);
   writeHead();
   bodies.forEach(({ lines, height }, row) => {
-    if (flow.need(height)) writeHead();
-    const under = ground(row);
-    if (under)
-      flow.draw(box([flow.left, flow.y, flow.width, height], { stroke: null, fill: under }));
+    const isClose = row === bodies.length - together;
+    if (row > 0 && flow.need(isClose ? tall(row) : height)) {
+      flow.splits += 1;
+      writeHead();
+    }
+    const fill = ground(row);
+    if (fill) flow.draw(box([flow.left, flow.y, flow.width, height], { stroke: null, fill }));
     writeRow(lines, height, false);
     flow.y += height;
     flow.draw(line([flow.left, flow.y, flow.right, flow.y], { stroke: inks.line, width: 0.15 }));
   });
-  flow.gap(2.5);
+  flow.gap(noteGap);
+  if (under !== undefined) flow.paragraph(under, noteLook);
 }

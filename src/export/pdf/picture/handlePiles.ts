@@ -1,61 +1,57 @@
-/** The handle as painted: a wrapped bow over the rim. */
+/** The handle as painted, from the strands that the stage draws: its ears, its bow, and the wrap on it. */
+import { partWords } from '#words/parts.ts';
+import { handleFeet, handleStrands } from '../../../mesh/finish/handleStrands.ts';
+import { rimLine } from '../../../mesh/finish/rimLine.ts';
+import { rimSizes } from '../../../mesh/finish/rimStrands.ts';
+import { nodeNormals } from '../../../mesh/surface.ts';
 import type { Basket } from '../../../model/basket.ts';
-import { strandColour } from '../../../plan/dyes.ts';
-import type { Vector } from './camera.ts';
-import type { Pile, Ribbon } from './ribbon.ts';
+import type { Camera, Vector } from './camera.ts';
+import type { Pile } from './ribbon.ts';
+import { standing } from './rimPiles.ts';
+import { spotsOf, strandPiles } from './strandPiles.ts';
 
-const pieces = 60;
+/** Pieces from one place of a strand to the next; a wrap has places enough. */
+const pieces = 4;
 
-/** One pile a piece of the bow; none where the plan has no handle. */
-export function handlePiles(basket: Basket): Pile[] {
-  const { plan, summary } = basket;
-  const { handle } = plan;
-  if (handle.kind === 'none') return [];
-  const isFixed = handle.kind === 'fixed';
-  const axis = isFixed && handle.across === 'length' ? 0 : 1;
-  const span = isFixed ? handle.spread : summary.rim.width + 2 * plan.rim.hoop.thickness;
-  const { rise, bow } = handle;
-  const foot = rimHeight(basket, axis);
-  // From under one hoop straight up past the rim, over in half an ellipse, and down again.
-  const path = Array.from({ length: pieces + 1 }, (_, at): readonly [number, number] => {
-    const angle = (Math.PI * at) / pieces;
-    return [-(span / 2) * Math.cos(angle), foot + rise * Math.sin(angle) ** 0.85];
+/** All piles of the handle; none where the plan has none. */
+export function handlePiles(basket: Basket, camera: Camera): Pile[] {
+  const line = rimLine(basket, nodeNormals(basket.net, basket.positions));
+  const feet = handleFeet(basket, line);
+  if (!feet) return [];
+  const {
+    handle,
+    rim: { hoop },
+  } = basket.plan;
+  const rims = feet.ends.map((end) => line.place(end).at);
+  const top = standing * hoop.width;
+  /** How far over the wall's top a place is, at the nearer foot, mm. */
+  const overRim = (at: Vector) => {
+    const [one = 0, other = 0] = rims.map((rim) => Math.hypot(at[0] - rim[0], at[1] - rim[1]));
+    return at[2] - (rims[one < other ? 0 : 1]?.[2] ?? 0);
+  };
+  const strands = handleStrands(basket, line, rimSizes(basket, line), feet);
+  const wrap = strands.find(({ name }) => name === partWords.handleWrap);
+  const wound = wrap ? spotsOf(wrap, 1) : [];
+  const reach = 0.6 * (handle.kind === 'none' ? 0 : handle.bow.width);
+  const isWound = ([x, y, z]: Vector) =>
+    wound.some(({ at }) => Math.hypot(at[0] - x, at[1] - y, at[2] - z) < reach);
+  return strands.flatMap((strand) => {
+    const { colour } = strand;
+    if (strand === wrap) {
+      // the far side of a wrap is hidden by the bow that it goes round
+      return strandPiles(wound, camera, (_, facing) =>
+        facing > 0.05 ? { colour, light: 0.98, before: 3 } : null,
+      );
+    }
+    return strandPiles(spotsOf(strand, pieces), camera, (place, facing) => {
+      const high = overRim(place);
+      if (high > top) {
+        // under a wrap nothing of the bow shows
+        return { colour: wrap && isWound(place) ? wrap.colour : colour, light: 1, before: 0 };
+      }
+      // legs lie on the inside of the wall, behind the inside hoop; a leg's face looks out of the basket
+      const isBehindHoop = high > top - hoop.width;
+      return facing > 0 || isBehindHoop ? null : { colour, light: 0.74, before: 4 };
+    });
   });
-  const low = foot - plan.rim.hoop.width;
-  path.unshift([-span / 2, low]);
-  path.push([span / 2, low]);
-  const place = ([level, height]: readonly [number, number], aside: number): Vector =>
-    axis === 0 ? [level, aside, height] : [aside, level, height];
-  return path.slice(1).map((to, at): Pile => {
-    const from = path[at] ?? to;
-    const [a, b] = [place(from, -bow.width / 2), place(to, -bow.width / 2)];
-    const [c, d] = [place(to, bow.width / 2), place(from, bow.width / 2)];
-    const [across, up] = [to[0] - from[0], to[1] - from[1]];
-    const size = Math.hypot(across, up) || 1;
-    const ribbon: Ribbon = {
-      outline: [a, b, c, d],
-      edges: [
-        [a, b],
-        [d, c],
-        [b, c],
-      ],
-      facing: place([-up / size, Math.abs(across) / size], 0),
-      light: 0.95,
-      colour: strandColour('natural'),
-    };
-    const middle = place([(from[0] + to[0]) / 2, (from[1] + to[1]) / 2], 0);
-    return { place: middle, before: 4, ribbons: [ribbon] };
-  });
-}
-
-/** Height of the wall's top in the middle of the sides that the bow stands on, mm. */
-function rimHeight({ net, positions }: Basket, axis: 0 | 1): number {
-  const row = net.rows.at(-1);
-  const other = axis === 0 ? 1 : 0;
-  const nodes = Array.from(row?.nodes ?? []).toSorted(
-    (one, two) =>
-      Math.abs(positions[3 * one + other] ?? 0) - Math.abs(positions[3 * two + other] ?? 0),
-  );
-  const near = nodes.slice(0, 2).map((node) => positions[3 * node + 2] ?? 0);
-  return near.reduce((sum, z) => sum + z, 0) / near.length + (row?.pitch ?? 0) / 2;
 }

@@ -28,7 +28,7 @@ export function picture(basket: Basket, [left, top, width, height]: Place): Mark
     ...wallPiles(basket, nodes, camera),
     ...basePiles(basket, nodes),
     ...rimPiles(basket, nodes, camera),
-    ...handlePiles(basket),
+    ...handlePiles(basket, camera),
   ];
   const shadow = shadowOf(basket, nodes.at);
   const size = extent([...shadow, ...piles.flatMap(({ ribbons }) => ribbons.flatMap(outlineOf))]);

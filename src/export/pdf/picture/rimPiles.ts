@@ -7,7 +7,7 @@ import type { Nodes } from './nodes.ts';
 import type { Pile, Ribbon } from './ribbon.ts';
 
 /** Share of the hoop's width that stands over the wall. */
-const standing = 0.35;
+export const standing = 0.35;
 
 /** One pile an end: hoop and top from the middle of one gap to that of the next, and a lash. */
 export function rimPiles({ net, plan }: Basket, { at, normal }: Nodes, camera: Camera): Pile[] {

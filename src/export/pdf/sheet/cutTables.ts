@@ -10,7 +10,6 @@ import type { WeaverNeed } from '../../../model/quantity/weavers.ts';
 import type { Unit } from '../../../plan/schema.ts';
 import { formatLength } from '../../../plan/units.ts';
 import type { Flow } from '../page/flow.ts';
-import { inks } from '../page/mark.ts';
 import { table } from '../page/table.ts';
 import { aboutLength } from './aboutLength.ts';
 import { strandName } from './strandName.ts';
@@ -20,6 +19,17 @@ export function cutTable(flow: Flow, { plan }: Basket, needs: Quantities): void 
   const { unit } = plan.display;
   const w = sheetCutWords.cut;
   const parts: readonly Part[] = [...needs.stakes, ...needs.rim, ...needs.handle];
+  const text = (mm: number) => formatLength(mm, unit);
+  const note = w.note(
+    text(needs.step),
+    text(plan.allowances.tuck),
+    text(needs.rimLap),
+    text(needs.rimThinned),
+    needs.lashes,
+  );
+  const under = listWords.sentences(
+    needs.wrap ? [note, w.wrap(needs.wrap.turns, text(needs.wrap.solid))] : [note],
+  );
   table(
     flow,
     [
@@ -36,21 +46,7 @@ export function cutTable(flow: Flow, { plan }: Basket, needs: Quantities): void 
       formatLength(length, unit),
       strandName(stock, unit),
     ]),
-    { rowHeight: 5.6 },
-  );
-  const text = (mm: number) => formatLength(mm, unit);
-  const note = w.note(
-    text(needs.step),
-    text(plan.allowances.tuck),
-    text(needs.rimLap),
-    text(needs.rimThinned),
-    needs.lashes,
-  );
-  flow.paragraph(
-    listWords.sentences(
-      needs.wrap ? [note, w.wrap(needs.wrap.turns, text(needs.wrap.solid))] : [note],
-    ),
-    { size: 8.5, ink: inks.soft },
+    { rowHeight: 5.6, over: { heading: w.heading }, under },
   );
 }
 
@@ -76,6 +72,7 @@ export function weaverTable(flow: Flow, { plan }: Basket, { weavers }: Quantitie
       `${weaver.strands}`,
       endsOf(weaver, unit),
     ]),
+    { over: { heading: w.heading } },
   );
 }
 
@@ -92,12 +89,13 @@ function endsOf(weaver: WeaverNeed, unit: Unit): string {
   return listWords.steps([lap, ...thin]);
 }
 
-/** What to buy for `baskets` baskets. */
+/** What to buy for `baskets` baskets; `note` stands over it. */
 export function shoppingTable(
   flow: Flow,
   { plan }: Basket,
   lines: readonly ShoppingLine[],
   baskets: number,
+  note?: string,
 ): void {
   const { unit } = plan.display;
   const w = sheetCutWords.buy;
@@ -117,7 +115,13 @@ export function shoppingTable(
       `${buy} × ${sold}`,
       `${longLength(perUnit, unit)} (${source})`,
     ]),
-    { size: 8 },
+    {
+      size: 8,
+      over: {
+        heading: baskets === 1 ? w.heading : w.headingForClass(baskets),
+        ...(note === undefined ? {} : { note }),
+      },
+    },
   );
 }
 

@@ -91,8 +91,10 @@ export function girthFigure(
             );
       const long = ruler.width(label, 7.5, false);
       const aside = labelAside(girths, row);
-      const start = aside.left ? cx - 2.4 - long : cx + 2.4;
-      const level = cy + aside.lower;
+      // where there is no room to the left it goes over to the right, above the line
+      const isLeft = aside.left && cx - 2.4 - long > plot.left + 1;
+      const start = isLeft ? cx - 2.4 - long : cx + 2.4;
+      const level = cy + (isLeft === aside.left ? aside.lower : -2.6);
       return [
         line([cx - 0.9, cy, cx, cy - 0.9, cx + 0.9, cy, cx, cy + 0.9], {
           closed: true,

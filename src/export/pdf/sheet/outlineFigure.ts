@@ -12,7 +12,7 @@ import { words } from '../page/words.ts';
 import { dimension } from './dimension.ts';
 
 /** Room for dimension lines round an outline, mm. */
-const room = { left: 13, right: 4, top: 12, bottom: 12 } as const;
+const room = { left: 13, right: 4, top: 12, bottom: 14 } as const;
 
 /** Both outlines at one scale, and the height that they take, mm. */
 export interface OutlineFigures {
@@ -64,7 +64,7 @@ function figure(
   const rim = drawn.rows.at(-1)?.line ?? [];
   const across = view === 'side' ? summary.rim.length : summary.rim.width;
   const middle = ((rim[0] ?? 0) + (rim.at(-2) ?? 0)) / 2;
-  const wall = y(summary.height);
+  const wall = y(drawn.wall);
   const base = view === 'side' ? summary.baseLength : summary.baseWidth;
   const text = (mm: number) => formatLength(mm, unit);
   return [
@@ -79,7 +79,7 @@ function figure(
       ruler,
       [x(drawn.left) - 5, ground],
       [x(drawn.left) - 5, wall],
-      text(summary.height),
+      outlineDrawingWords.wall(text(drawn.wall)),
     ),
     ...dimension(
       ruler,
@@ -89,15 +89,15 @@ function figure(
     ),
     ...dimension(
       ruler,
-      [x(drawn.left), ground + 4],
-      [x(drawn.right), ground + 4],
+      [x(drawn.left), ground + 6.4],
+      [x(drawn.right), ground + 6.4],
       outlineDrawingWords.widest(text(drawn.width)),
     ),
     words(
       ruler,
       outlineDrawingWords.under[view](text(base)),
       (x(drawn.left) + x(drawn.right)) / 2,
-      ground + 11,
+      ground + 12.4,
       { size: 8, ink: inks.soft, align: 'middle' },
     ),
   ];

@@ -20,8 +20,13 @@ const columns: readonly Column[] = [
   { title: w.columns.steps, share: 56 },
 ];
 
-/** Draws the chart. Rows are a little lower where that keeps the chart on one page. `words` are the step words by row. */
-export function rowChart(flow: Flow, { plan, rows }: Basket, words: ReadonlyMap<number, string>) {
+/** Draws the chart with rows at least `rowHeight` mm high. `words` are the step words by row. */
+export function rowChart(
+  flow: Flow,
+  { plan, rows }: Basket,
+  words: ReadonlyMap<number, string>,
+  rowHeight: number,
+): void {
   const { unit } = plan.display;
   const bare = { withUnit: false };
   const length = (mm: number) => formatLength(mm, unit, bare);
@@ -31,8 +36,6 @@ export function rowChart(flow: Flow, { plan, rows }: Basket, words: ReadonlyMap<
     const girth = plan.measured[row];
     return girth === undefined ? '' : length(girth);
   };
-  flow.paragraph(w.note(unitWords.names[unit]), { ink: inks.soft, size: 8.5 });
-  flow.gap(1.5);
   table(
     flow,
     columns,
@@ -47,7 +50,8 @@ export function rowChart(flow: Flow, { plan, rows }: Basket, words: ReadonlyMap<
       listWords.steps([words.get(row.row) ?? '', acrossText(plan, row.row)].filter(Boolean)),
     ]),
     {
-      rowHeight: rows.length > 30 && rows.length <= 40 ? 5.6 : 6.1,
+      rowHeight,
+      over: { heading: w.heading, note: w.note(unitWords.names[unit]) },
       size: 8.5,
       ground: (row) => (row % 2 === 1 ? inks.band : null),
     },

@@ -4,22 +4,25 @@ import { sheetChartWords } from '#words/sheetChart.ts';
 import { sheetCutWords } from '#words/sheetCut.ts';
 import { sheetStepWords } from '#words/sheetSteps.ts';
 import type { Basket } from '../../../model/basket.ts';
+import type { Quantities } from '../../../model/quantity/quantities.ts';
 import { quantities } from '../../../model/quantity/quantities.ts';
 import { shoppingList } from '../../../model/quantity/shopping.ts';
 import { Flow } from '../page/flow.ts';
 import type { Page } from '../page/mark.ts';
-import { inks } from '../page/mark.ts';
 import type { Paper } from '../page/paper.ts';
 import { paperSize } from '../page/paper.ts';
 import type { Ruler } from '../page/ruler.ts';
-import { leading, wrapped } from '../page/words.ts';
+import { remembering } from '../page/ruler.ts';
 import { cutTable, shoppingTable, weaverTable } from './cutTables.ts';
 import { frontPage } from './frontPage.ts';
 import { girthFigure } from './girthFigure.ts';
 import { rowChart } from './rowChart.ts';
 import { rowWords } from './rowWords.ts';
+import type { Step } from './steps.ts';
 import { steps } from './steps.ts';
 import { weightText } from './weightText.ts';
+import type { Content } from './wellFilled.ts';
+import { wellFilled } from './wellFilled.ts';
 
 export interface SheetWish {
   readonly paper: Paper;
@@ -35,52 +38,56 @@ export function sheetPages(
   ruler: Ruler,
   { paper, day, baskets }: SheetWish,
 ): Page[] {
-  const { plan } = basket;
   const needs = quantities(basket);
+  const front = new Flow(remembering(ruler), paperSize[paper]);
+  frontPage(front, basket, day, needs.grams);
+  const content = contentOf(basket, needs, baskets);
+  return wellFilled(front, content).pages(`${basket.plan.name} · ${day}`);
+}
+
+/** What stands on the pages after the first one, ready to be written to one flow or another. */
+function contentOf(basket: Basket, needs: Quantities, baskets: number): Content {
+  const { plan } = basket;
   const { unit } = plan.display;
   const { waste } = plan.allowances;
+  const words = rowWords(basket, needs);
+  const work = steps(basket, needs);
   const { buy } = sheetCutWords;
-  const flow = new Flow(ruler, paperSize[paper]);
+  const note = buy.note(weightText(needs.grams, unit === 'in'), Math.round(100 * waste));
+  const shopping = (count: number) => shoppingList(needs, count, waste, unit);
+  return (flow, { figure, rowHeight }) => {
+    rowChart(flow, basket, words, rowHeight);
+    flow.heading(sheetChartWords.line.heading, figure);
+    flow.draw(...girthFigure(basket, flow.ruler, flow.left, flow.y, flow.width, figure));
+    flow.gap(figure);
+    cutTable(flow, basket, needs);
+    weaverTable(flow, basket, needs);
+    shoppingTable(flow, basket, shopping(1), 1, note);
+    if (baskets > 1) shoppingTable(flow, basket, shopping(baskets), baskets);
+    stepList(flow, work);
+    cautions(flow);
+  };
+}
 
-  frontPage(flow, basket, day, needs.grams);
-
-  flow.turnPage();
-  flow.heading(sheetChartWords.heading);
-  rowChart(flow, basket, rowWords(basket, needs));
-
-  const height = 92;
-  flow.heading(sheetChartWords.line.heading, height);
-  flow.draw(...girthFigure(basket, ruler, flow.left, flow.y, flow.width, height));
-  flow.gap(height);
-  flow.heading(sheetCutWords.cut.heading, 40);
-  cutTable(flow, basket, needs);
-  flow.heading(sheetCutWords.weavers.heading, 30);
-  weaverTable(flow, basket, needs);
-
-  flow.heading(buy.heading, 50);
-  flow.paragraph(buy.note(weightText(needs.grams, unit === 'in'), Math.round(100 * waste)), {
-    size: 8.5,
-    ink: inks.soft,
-  });
-  flow.gap(1.5);
-  shoppingTable(flow, basket, shoppingList(needs, 1, waste, unit), 1);
-  if (baskets > 1) {
-    flow.heading(buy.headingForClass(baskets), 50);
-    shoppingTable(flow, basket, shoppingList(needs, baskets, waste, unit), baskets);
-  }
-
+/** The steps, each whole on its page. */
+function stepList(flow: Flow, work: readonly Step[]): void {
   flow.heading(sheetStepWords.heading, 30);
-  steps(basket, needs).forEach(({ title, text }, at) => {
-    const lines = wrapped(ruler, text, flow.width - 7, 9).length;
-    flow.need(leading(9.5) + lines * leading(9) + 2);
-    flow.paragraph(`${at + 1}. ${title}`, { bold: true, size: 9.5 });
-    flow.paragraph(text, { indent: 7 });
+  work.forEach(({ title, text }, at) => {
+    const name = `${at + 1}. ${title}`;
+    flow.need(flow.tall(name, stepTitle) + flow.tall(text, stepText));
+    flow.paragraph(name, stepTitle);
+    flow.paragraph(text, stepText);
     flow.gap(1.6);
   });
+}
+
+const stepTitle = { bold: true, size: 9.5 };
+const stepText = { indent: 7 };
+
+function cautions(flow: Flow): void {
   flow.heading(sheetCareWords.heading, 40);
   for (const caution of sheetCareWords.cautions) {
-    flow.paragraph(`– ${caution}`, { size: 8.5, indent: 0 });
+    flow.paragraph(`– ${caution}`, { size: 8.5 });
     flow.gap(0.9);
   }
-  return flow.pages(`${plan.name} · ${day}`);
 }

@@ -1,5 +1,5 @@
-/** Round numbers for the axes of the girth chart. */
-import type { Unit } from '../plan/schema.ts';
+/** Round numbers for the axes of girth lines, on the screen and on paper. */
+import type { Unit } from './schema.ts';
 
 const inch = 25.4;
 const inchSteps = [1 / 16, 1 / 8, 1 / 4, 1 / 2, 1, 2, 3, 6, 12, 24, 48, 96];

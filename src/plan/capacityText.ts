@@ -1,6 +1,9 @@
 /** How much a basket holds, in the measures of the trade. */
 import { summaryWords } from '#words/summary.ts';
-import { dryQuart } from '../plan/measureText.ts';
+import type { Unit } from './schema.ts';
+
+/** A US dry quart is 67.200625 cubic inches (NIST Handbook 44, Appendix C); in mm³. */
+export const dryQuart = 67.200625 * 25.4 ** 3;
 
 const { bushels, pecks, dryQuarts } = summaryWords.capacity;
 
@@ -15,6 +18,11 @@ const dryMeasures = [
 ] as const;
 
 const litre = 1e6;
+
+/** Capacity in mm³ as it is told everywhere: in US dry measures for a plan in inches, else in litres. */
+export function capacityText(capacity: number, unit: Unit): string {
+  return unit === 'in' ? usDryMeasure(capacity) : summaryWords.capacity.litres(litres(capacity));
+}
 
 /** Capacity in mm³ in the largest US dry measure that it fills: quarts, pecks or bushels. */
 export function usDryMeasure(capacity: number): string {
@@ -31,7 +39,7 @@ export function litres(capacity: number): string {
   return volume.toFixed(volume < 2 ? 2 : 1);
 }
 
-/** To a quarter from 2 on, and to two decimals below. */
-function inQuarters(count: number): string {
+/** A count of dry measures, to a quarter from 2 on, and to two decimals below. */
+export function inQuarters(count: number): string {
   return count < 2 ? `${Number(count.toFixed(2))}` : `${Math.round(count * 4) / 4}`;
 }

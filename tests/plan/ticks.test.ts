@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { lengthTicks, rowTicks } from '../../src/charts/ticks.ts';
+import { lengthTicks, rowTicks } from '../../src/plan/ticks.ts';
 import { formatLength } from '../../src/plan/units.ts';
 
 test('inch ticks lie on whole inches where there is room for no more', () => {

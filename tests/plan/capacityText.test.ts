@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { litres, usDryMeasure } from '../../src/charts/capacity.ts';
+import { litres, usDryMeasure } from '../../src/plan/capacityText.ts';
 
 /** NIST Handbook 44, Appendix C: 1 dry quart = 1.101 221 L, 1 peck = 8.809 768 L, 1 bushel = 35.239 07 L. */
 const quart = 1_101_220.942715;
