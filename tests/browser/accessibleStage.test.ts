@@ -3,6 +3,7 @@ import { expect, test } from 'vitest';
 import { openedDesk, patience, press, rested } from './desk.ts';
 import type { View } from './everyone.ts';
 import { faultsOf } from './everyone.ts';
+import { seenColours } from './seenColours.ts';
 
 const desk = openedDesk({ width: 360, height: 740, reducedMotion: 'reduce' });
 
@@ -14,6 +15,8 @@ const views: readonly View[] = [
 
 test.each([
   { width: 360, height: 740, colorScheme: 'light' },
+  { width: 360, height: 740, colorScheme: 'dark' },
+  { width: 1440, height: 900, colorScheme: 'light' },
   { width: 1440, height: 900, colorScheme: 'dark' },
 ] as const)(
   'at $width × $height, $colorScheme, all that lies over the stage can be seen whole, read out, and touched',
@@ -27,6 +30,19 @@ test.each([
     expect(await faultsOf(page, views, 'all')).toEqual({});
   },
 );
+
+test('in colours of a person’s own, the legend still shows those of the rows', async () => {
+  const { page, address } = desk();
+  await page.setViewportSize({ width: 1440, height: 900 });
+  await page.emulateMedia({ colorScheme: 'dark', forcedColors: 'active' });
+  await page.goto('about:blank');
+  await page.goto(address);
+  await rested(page);
+  await page.getByLabel('Colour rows by').selectOption('lean');
+  const ramp = page.locator('.tint-ramp');
+  await ramp.waitFor();
+  expect((await seenColours(page, ramp)).count).toBeGreaterThan(8);
+});
 
 async function showAll(page: Page): Promise<void> {
   await page.getByLabel('Colour rows by').selectOption('lean');

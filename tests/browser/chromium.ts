@@ -22,6 +22,8 @@ export interface AppOptions {
   readonly reducedMotion?: 'reduce' | 'no-preference';
   /** default `light` */
   readonly colorScheme?: 'light' | 'dark';
+  /** `active` where the person has colours of their own, as Windows offers; default `none` */
+  readonly forcedColors?: 'active' | 'none';
   /** whether the app may keep itself in the browser; default `block`, so that a run sees what was built */
   readonly serviceWorkers?: 'allow' | 'block';
   /** who serves the app; default our own server, on a free port */
@@ -113,6 +115,7 @@ async function openPage(
     hasTouch: options.touch ?? false,
     reducedMotion: options.reducedMotion ?? 'no-preference',
     colorScheme: options.colorScheme ?? 'light',
+    forcedColors: options.forcedColors ?? 'none',
     serviceWorkers: options.serviceWorkers ?? 'block',
   });
   if (options.init) await context.addInitScript(options.init);

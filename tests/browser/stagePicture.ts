@@ -21,7 +21,7 @@ export async function stagePicture(
 }
 
 /** The pixels of a PNG, read by the page. */
-function pixelsOf(page: Page, picture: Buffer) {
+export function pixelsOf(page: Page, picture: Buffer) {
   return page.evaluateHandle(async (text) => {
     const bytes = Uint8Array.from(atob(text), (letter) => letter.charCodeAt(0));
     const bitmap = await createImageBitmap(new Blob([bytes], { type: 'image/png' }));
