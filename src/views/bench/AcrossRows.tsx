@@ -1,4 +1,5 @@
 import { benchWords } from '#words/bench.ts';
+import { unitWords } from '#words/units.ts';
 import { formatLength } from '../../plan/units.ts';
 import type { BenchWork } from './benchWork.ts';
 import { tellable } from './benchWork.ts';
@@ -22,7 +23,7 @@ export function AcrossRows({ work }: { readonly work: BenchWork }) {
   return (
     <>
       <table className="replan-rows across-rows">
-        <caption>{words.title(unit)}</caption>
+        <caption>{words.title(unitWords.length[unit])}</caption>
         <thead>
           <tr>
             <th scope="col">{benchWords.rowColumn}</th>
