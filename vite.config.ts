@@ -8,7 +8,7 @@ import { threeParts } from './.config/threeParts.mjs';
 const project = import.meta.dirname;
 
 /** Left to `npm run test:browser:long`. */
-const longBrowserRuns = ['killed', 'notKept', 'accessibleStage'].map(
+const longBrowserRuns = ['killed', 'notKept', 'accessibleStage', 'words', 'wordsKept'].map(
   (name) => `tests/browser/${name}.test.ts`,
 );
 

@@ -1,5 +1,6 @@
 import { memo } from 'react';
 import { girthLineWords } from '#words/girthLine.ts';
+import { unitWords } from '#words/units.ts';
 import type { Unit } from '../plan/schema.ts';
 import { lengthTicks, rowTicks } from '../plan/ticks.ts';
 import { formatLength } from '../plan/units.ts';
@@ -37,7 +38,7 @@ export const GirthAxes = memo(function GirthAxes({
         </g>
       ))}
       <text className="girth-axis-name" x={right} y={bottom + 32} textAnchor="end">
-        {axes.girth(unit)}
+        {axes.girth(unitWords.length[unit])}
       </text>
       <text className="girth-axis-name" x={left - 7} y={10} textAnchor="end">
         {axes.row}

@@ -8,7 +8,7 @@ import { limits } from '../plan/limits.ts';
 import type { Unit } from '../plan/schema.ts';
 import { formatChange, formatLength, shownChange } from '../plan/units.ts';
 import { gapChange } from './gapChange.ts';
-import { SeverityMark, severityWord } from './SeverityMark.tsx';
+import { SeverityMark, severityBefore } from './SeverityMark.tsx';
 import type { TableRow } from './tableRows.ts';
 
 export interface RowEdits {
@@ -46,7 +46,7 @@ export const RowLine = memo(
               title={withLengths(finding.text, unit)}
             >
               <SeverityMark severity={finding.severity} />
-              <span className="field-unseen">{severityWord[finding.severity]}: </span>
+              <span className="field-unseen">{severityBefore(finding.severity)}</span>
             </span>
           ))}
           {row}

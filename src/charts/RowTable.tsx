@@ -1,6 +1,7 @@
 import { memo, useEffect, useMemo, useRef, useState } from 'react';
 import { girthLineWords } from '#words/girthLine.ts';
 import { rowTableWords as words } from '#words/rowTable.ts';
+import { unitWords } from '#words/units.ts';
 import { WordHelp } from '../form/WordHelp.tsx';
 import type { Basket } from '../model/basket.ts';
 import { clearRow, setRowByHand } from '../plan/edit.ts';
@@ -69,7 +70,7 @@ export const RowTable = memo(function RowTable(props: RowTableProps) {
       </div>
       <div className="row-table-scroll" ref={scroller}>
         <table>
-          <caption className="field-unseen">{words.caption(unit)}</caption>
+          <caption className="field-unseen">{words.caption(unitWords.length[unit])}</caption>
           <thead>
             <tr>
               <th scope="col">{headings.row}</th>

@@ -6,6 +6,11 @@ export type Severity = Finding['severity'];
 /** The word that stands for each severity, for eye and ear. */
 export const severityWord: Readonly<Record<Severity, string>> = findingListWords.severity;
 
+/** The same for the ear, before what it is said of. */
+export function severityBefore(severity: Severity): string {
+  return findingListWords.before(severityWord[severity]);
+}
+
 const outlines: Readonly<Record<Severity, string>> = {
   stop: 'M5 1h6l4 4v6l-4 4H5l-4-4V5z',
   warn: 'M8 1.5 15.2 14.5H.8z',

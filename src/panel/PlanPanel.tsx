@@ -1,6 +1,7 @@
 import { memo, useMemo, useState } from 'react';
 import { panelWords as words } from '#words/panel.ts';
 import { baseWords } from '#words/panelBase.ts';
+import { unitWords } from '#words/units.ts';
 import { baseCorners, baseSize, isRound } from '../plan/baseSize.ts';
 import { endCount, rowCount } from '../plan/counts.ts';
 import type { Base, Plan, Unit } from '../plan/schema.ts';
@@ -83,7 +84,7 @@ const Sections = memo(function Sections({ plan, edits }: SectionsProps) {
       <Section title={words.handle.title} gist={words.handle.kinds[handle.kind]}>
         <ControlList controls={controls.handle} />
       </Section>
-      <Section title={words.units.title} gist={unit}>
+      <Section title={words.units.title} gist={unitWords.length[unit]}>
         <ControlList controls={controls.display} />
       </Section>
     </>

@@ -1,6 +1,7 @@
 import { memo, useDeferredValue } from 'react';
 import { compareChartWords } from '#words/compareCharts.ts';
 import { planLetters } from '#words/planLetters.ts';
+import { unitWords } from '#words/units.ts';
 import type { Differences, PlaceDifference } from '../../model/compare/differences.ts';
 import { gapDifference } from '../../plan/measureText.ts';
 import type { Unit } from '../../plan/schema.ts';
@@ -33,7 +34,7 @@ export function DifferenceTable({ differences, place, onPlace, unit }: Differenc
       </div>
       <div className="row-table-scroll" ref={scroller}>
         <table>
-          <caption className="field-unseen">{words.caption(unit)}</caption>
+          <caption className="field-unseen">{words.caption(unitWords.length[unit])}</caption>
           <thead>
             <tr>
               <th scope="col">{words.places[by]}</th>

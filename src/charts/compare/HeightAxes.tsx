@@ -1,5 +1,6 @@
 import { memo } from 'react';
 import { compareChartWords } from '#words/compareCharts.ts';
+import { unitWords } from '#words/units.ts';
 import type { Unit } from '../../plan/schema.ts';
 import { lengthTicks } from '../../plan/ticks.ts';
 import { formatLength } from '../../plan/units.ts';
@@ -37,10 +38,10 @@ export const HeightAxes = memo(function HeightAxes({ frame, unit }: Props) {
         </g>
       ))}
       <text className="girth-axis-name" x={right} y={bottom + 32} textAnchor="end">
-        {words.girthAxis(unit)}
+        {words.girthAxis(unitWords.length[unit])}
       </text>
       <text className="girth-axis-name" x={2} y={10}>
-        {words.heightAxis(unit)}
+        {words.heightAxis(unitWords.length[unit])}
       </text>
       <line className="girth-base" x1={left} x2={right} y1={bottom} y2={bottom} />
     </g>

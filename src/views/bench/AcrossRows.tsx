@@ -1,4 +1,6 @@
 import { benchWords } from '#words/bench.ts';
+import { listWords } from '#words/lists.ts';
+import { unitWords } from '#words/units.ts';
 import { formatLength } from '../../plan/units.ts';
 import type { BenchWork } from './benchWork.ts';
 import { tellable } from './benchWork.ts';
@@ -22,7 +24,7 @@ export function AcrossRows({ work }: { readonly work: BenchWork }) {
   return (
     <>
       <table className="replan-rows across-rows">
-        <caption>{words.title(unit)}</caption>
+        <caption>{words.title(unitWords.length[unit])}</caption>
         <thead>
           <tr>
             <th scope="col">{benchWords.rowColumn}</th>
@@ -64,7 +66,7 @@ function inWords({ record, table, plan }: BenchWork, row: number): string {
     apartText(width, shape?.width, words.wider, words.narrower, plan.display.unit),
   ].filter((text) => text !== '');
   const told = apart.length === 0 ? words.asShape(row) : words.isApart(row, apart);
-  return `${told} ${words.worksSo}`;
+  return listWords.sentences([told, words.worksSo]);
 }
 
 function apartText(

@@ -1,4 +1,5 @@
 import type { CSSProperties } from 'react';
+import { unitWords } from '#words/units.ts';
 import type { Unit } from '../../plan/schema.ts';
 import { formatLength } from '../../plan/units.ts';
 
@@ -20,7 +21,7 @@ export function BigLength({ mm, unit, className, signed = false }: Props) {
     <span className={`big-length ${className}`} style={{ '--wide': width } as CSSProperties}>
       <span className="unseen">
         {sign}
-        {plain} {unit}
+        {formatLength(Math.abs(mm), unit)}
       </span>
       <span aria-hidden="true">
         {sign}
@@ -31,7 +32,7 @@ export function BigLength({ mm, unit, className, signed = false }: Props) {
             <span>{bottom}</span>
           </span>
         )}
-        <span className="big-unit">{unit}</span>
+        <span className="big-unit">{unitWords.length[unit]}</span>
       </span>
     </span>
   );
@@ -50,5 +51,10 @@ function parts(text: string) {
 /** About how wide it is in its own letter height, so that the style can keep it on the screen. */
 function widthOf(plain: string, fraction: number, unit: Unit): number {
   const figures = [...plain].reduce((sum, one) => sum + (one === '.' ? 0.4 : 0.72), 0);
-  return figures + (fraction > 0 ? 0.1 + fraction * 0.36 : 0) + 0.08 + unit.length * 0.19;
+  return (
+    figures +
+    (fraction > 0 ? 0.1 + fraction * 0.36 : 0) +
+    0.08 +
+    unitWords.length[unit].length * 0.19
+  );
 }

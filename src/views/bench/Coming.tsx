@@ -1,6 +1,6 @@
 import { useMemo } from 'react';
 import { benchWords } from '#words/bench.ts';
-import { SeverityMark, severityWord } from '../../charts/SeverityMark.tsx';
+import { SeverityMark, severityBefore } from '../../charts/SeverityMark.tsx';
 import { findingsAhead } from '../../model/replan/coming.ts';
 import { withLengths } from '../../plan/lengthText.ts';
 import type { BenchWork } from './benchWork.ts';
@@ -21,7 +21,7 @@ export function Coming({ work }: { readonly work: BenchWork }) {
           <li key={`${finding.kind}-${finding.text}`} className={`finding-${finding.severity}`}>
             <SeverityMark severity={finding.severity} />
             <p>
-              <strong className="unseen">{severityWord[finding.severity]}: </strong>
+              <strong className="unseen">{severityBefore(finding.severity)}</strong>
               {withLengths(finding.text, plan.display.unit)}
             </p>
           </li>

@@ -1,4 +1,5 @@
 import { benchWords } from '#words/bench.ts';
+import { unitWords } from '#words/units.ts';
 import { withChange } from '../../keep/benchBook.ts';
 import { changeBenchPage } from '../../keep/benchHere.ts';
 import type { PullLimits } from '../../model/replan/pullLimits.ts';
@@ -69,8 +70,9 @@ function stepOf(unit: Unit): number {
 
 /** A change in one gap is finer than other lengths: sixty-fourths of an inch, or millimetres. */
 function gapText(mm: number, unit: Unit): string {
-  const shown: Unit = unit === 'in' ? 'in' : 'mm';
-  return `${shown === 'in' ? inchText(mm) : mm.toFixed(1)} ${shown}`;
+  return unit === 'in'
+    ? `${inchText(mm)} ${unitWords.length.in}`
+    : `${mm.toFixed(1)} ${unitWords.length.mm}`;
 }
 
 function inchText(mm: number): string {

@@ -1,6 +1,7 @@
 import { useEffect, useRef } from 'react';
 import { benchWords } from '#words/bench.ts';
 import { benchPadWords as words } from '#words/benchPad.ts';
+import { unitWords } from '#words/units.ts';
 import { withLengths } from '../../plan/lengthText.ts';
 import { formatLength } from '../../plan/units.ts';
 import type { BenchWork } from './benchWork.ts';
@@ -65,7 +66,7 @@ export function MeasurePad({ work, onDone }: Props) {
             aria-describedby="pad-question"
             onChange={({ target }) => pad.put(target.value)}
           />
-          <span>{unit}</span>
+          <span>{unitWords.length[unit]}</span>
         </label>
         <p className="pad-question" id="pad-question" role="status">
           {question && withLengths(question.text, unit)}

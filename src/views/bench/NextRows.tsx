@@ -1,4 +1,5 @@
 import { benchWords } from '#words/bench.ts';
+import { unitWords } from '#words/units.ts';
 import { formatChange, formatLength } from '../../plan/units.ts';
 import type { BenchWork } from './benchWork.ts';
 import { changeOf, targetTape } from './benchWork.ts';
@@ -13,7 +14,7 @@ export function NextRows({ work }: { readonly work: BenchWork }) {
   const count = Math.max(0, Math.min(ahead, work.rows - first + 1));
   if (count === 0) return null;
   return (
-    <section className="next-rows" aria-label={benchWords.now.nextRows(unit)}>
+    <section className="next-rows" aria-label={benchWords.now.nextRows(unitWords.length[unit])}>
       <ol>
         {Array.from({ length: count }, (_, index) => first + index).map((row) => (
           <li key={row}>

@@ -1,5 +1,6 @@
 /** The comparison drawn as one PNG, with what is on the stage in it. */
 import { compareWords } from '#words/compare.ts';
+import { planLetters } from '#words/planLetters.ts';
 import { comparePoster } from '../../export/pdf/compare/comparePoster.ts';
 import { dayText } from '../../export/pdf/page/day.ts';
 import type { LineMark, Mark, TextMark } from '../../export/pdf/page/mark.ts';
@@ -66,7 +67,7 @@ function placeIn(
     if (pictures.length > 1) {
       pen.fillStyle = '#1e2427';
       pen.font = `bold 6px ${family}`;
-      pen.fillText('AB'[at] ?? '', left + 4, y + 8);
+      pen.fillText(at === 0 ? planLetters.a : planLetters.b, left + 4, y + 8);
     }
     left += scale * picture.width;
   });

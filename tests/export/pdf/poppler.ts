@@ -32,9 +32,9 @@ function said(
   }
 }
 
-/** The text of the whole file, laid out as on the page; pages parted by a form feed. */
-export function pdfText(bytes: Uint8Array): string {
-  return said('pdftotext', bytes, ['-layout'], ['-']).stdout;
+/** The text of the whole file, laid out as on the page or in the order it was written; pages parted by a form feed. */
+export function pdfText(bytes: Uint8Array, as: 'layout' | 'raw' = 'layout'): string {
+  return said('pdftotext', bytes, [`-${as}`], ['-']).stdout;
 }
 
 /** `pdfinfo`'s lines by their key; it must have nothing to complain of. */

@@ -3,6 +3,7 @@ import { comparePageWords as w } from '#words/comparePage.ts';
 import { listWords } from '#words/lists.ts';
 import { pdfPageWords } from '#words/pdfPage.ts';
 import { planLetters } from '#words/planLetters.ts';
+import { unitWords } from '#words/units.ts';
 import type { PlaceDifference } from '../../../model/compare/differences.ts';
 import { differenceText, gapDifference, measureText } from '../../../plan/measureText.ts';
 import { formatChange, formatLength } from '../../../plan/units.ts';
@@ -109,7 +110,7 @@ function placeBlocks(
       ? w.togetherOneIn[by](total.places, change(total), every)
       : w.together[by](total.places, change(total));
   const marks: Mark[] = [
-    words(ruler, w.heading[by](unit), left, top + 3, {
+    words(ruler, w.heading[by](unitWords.length[unit]), left, top + 3, {
       size: 10,
       bold: true,
       ink: inks.accent,
