@@ -4,8 +4,8 @@ import { summaryWords as words } from '#words/summary.ts';
 import type { TradeWord } from '../form/tradeWords.ts';
 import { WordHelp } from '../form/WordHelp.tsx';
 import type { Basket } from '../model/basket.ts';
+import { litres, usDryMeasure } from '../plan/capacity.ts';
 import { formatLength } from '../plan/units.ts';
-import { litres, usDryMeasure } from './capacity.ts';
 import { areaText, strandText, weightText } from './large.ts';
 import './charts.css';
 
@@ -21,7 +21,7 @@ export const SummaryCard = memo(function SummaryCard({ basket }: Props) {
   const across = (one: number, other: number) =>
     `${formatLength(one, unit, { withUnit: false })} × ${length(other)}`;
   const { belly, rim } = summary;
-  const inLitres = words.capacity.litres(litres(summary.capacity));
+  const inLitres = litres(summary.capacity);
   const inQuarts = usDryMeasure(summary.capacity);
   const hasFeet = summary.feet > 1 && summary.footHeight > least;
   return (

@@ -1,13 +1,11 @@
 /** Figures of a basket as a person reads them, with their unit and, for a difference, their sign. */
 import { unitWords } from '#words/units.ts';
+import { capacityFigure, dryQuart, litre } from './capacity.ts';
 import type { Unit } from './schema.ts';
 import { formatLength, unitLength } from './units.ts';
 
 /** What a figure measures: mm, mm of strand, mm of one stake gap, mm³, degrees, or a number. */
 export type MeasureKind = 'length' | 'strand' | 'gap' | 'capacity' | 'angle' | 'count';
-
-/** A US dry quart is 67.200625 cubic inches (NIST Handbook 44, Appendix C); in mm³. */
-export const dryQuart = 67.200625 * 25.4 ** 3;
 
 const foot = 12 * 25.4;
 
@@ -19,7 +17,7 @@ export function measureText(kind: MeasureKind, value: number, unit: Unit): strin
   return signedText(kind, value, unit, false);
 }
 
-/** As `measureText`, with + or − before all that is not 0. */
+/** As `measureText`, with + or − before all that is not 0; of a capacity a decimal more. */
 export function differenceText(kind: MeasureKind, value: number, unit: Unit): string {
   return signedText(kind, value, unit, true);
 }
@@ -31,7 +29,7 @@ export function measureUnit(kind: MeasureKind, unit: Unit): { name: string; size
     case 'capacity':
       return inInches
         ? { name: unitWords.dryQuarts, size: dryQuart }
-        : { name: unitWords.litres, size: 1e6 };
+        : { name: unitWords.litres, size: litre };
     case 'strand':
       return inInches
         ? { name: unitWords.feet, size: foot }
@@ -47,13 +45,13 @@ export function measureUnit(kind: MeasureKind, unit: Unit): { name: string; size
 
 function signedText(kind: MeasureKind, value: number, unit: Unit, isDifference: boolean): string {
   if (!Number.isFinite(value)) return '–';
-  const text = unsigned(kind, Math.abs(value), unit);
+  const text = unsigned(kind, Math.abs(value), unit, isDifference);
   if (!/[1-9]/.test(text)) return text;
   if (value < 0) return `−${text}`;
   return isDifference ? `+${text}` : text;
 }
 
-function unsigned(kind: MeasureKind, value: number, unit: Unit): string {
+function unsigned(kind: MeasureKind, value: number, unit: Unit, isDifference: boolean): string {
   const { name, size } = measureUnit(kind, unit);
   switch (kind) {
     case 'length':
@@ -61,7 +59,7 @@ function unsigned(kind: MeasureKind, value: number, unit: Unit): string {
     case 'gap':
       return `${(value / size).toFixed(gapPlaces[unit])} ${name}`;
     case 'capacity':
-      return `${(value / size).toFixed(2)} ${name}`;
+      return `${isDifference ? (value / size).toFixed(2) : capacityFigure(value / size)} ${name}`;
     case 'strand':
       return `${(value / size).toFixed(1)} ${name}`;
     case 'angle':

@@ -20,8 +20,6 @@ export const sheetFrontWords = {
   girthAtRow: (girth: string, row: number) => `${girth} at row ${row}`,
   feet: (count: number) => `feet: ${count}`,
   itsBase: 'its base',
-  dryQuarts: (amount: string) => `${amount} dry qt`,
-  litres: (amount: string) => `${amount} l`,
   ounces: (amount: number) => `${amount} oz`,
   grams: (amount: number) => `${amount} g`,
 };

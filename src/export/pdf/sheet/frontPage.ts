@@ -1,9 +1,9 @@
 /** The first page: what the basket is called, looks like and measures. */
 import { sheetFrontWords as w } from '#words/sheetFront.ts';
 import type { Basket } from '../../../model/basket.ts';
+import { capacityText } from '../../../plan/capacity.ts';
 import { endCount, rowCount } from '../../../plan/counts.ts';
 import { withLengths } from '../../../plan/lengthText.ts';
-import { dryQuart } from '../../../plan/measureText.ts';
 import { formatLength } from '../../../plan/units.ts';
 import type { Flow } from '../page/flow.ts';
 import { inks, line } from '../page/mark.ts';
@@ -74,7 +74,7 @@ function facts(flow: Flow, basket: Basket, x: number, top: number, grams: number
     [w.facts.rows, `${rowCount(plan)}`],
     [w.facts.standsOn, summary.feet > 1 ? w.feet(summary.feet) : w.itsBase],
     [w.facts.clear, length(Math.max(0, summary.centreClearance))],
-    [w.facts.holds, capacityText(summary.capacity, unit === 'in')],
+    [w.facts.holds, capacityText(summary.capacity, unit)],
     [w.facts.weight, weightText(grams, unit === 'in')],
   ];
   let y = top;
@@ -85,9 +85,4 @@ function facts(flow: Flow, basket: Basket, x: number, top: number, grams: number
     );
     y += 9.6;
   }
-}
-
-function capacityText(capacity: number, inQuarts: boolean): string {
-  if (inQuarts) return w.dryQuarts((Math.round((4 * capacity) / dryQuart) / 4).toFixed(2));
-  return w.litres((capacity / 1e6).toFixed(1));
 }
