@@ -4,7 +4,7 @@ import { summaryWords as words } from '#words/summary.ts';
 import type { TradeWord } from '../form/tradeWords.ts';
 import { WordHelp } from '../form/WordHelp.tsx';
 import type { Basket } from '../model/basket.ts';
-import { capacityText } from '../plan/capacityText.ts';
+import { capacityText } from '../plan/capacity.ts';
 import { formatLength } from '../plan/units.ts';
 import { areaText, strandText, weightText } from './large.ts';
 import './charts.css';

@@ -1,6 +1,6 @@
 /** Figures of a basket as a person reads them, with their unit and, for a difference, their sign. */
 import { unitWords } from '#words/units.ts';
-import { dryQuart, inQuarters, litres } from './capacityText.ts';
+import { capacityFigure, dryQuart, litre } from './capacity.ts';
 import type { Unit } from './schema.ts';
 import { formatLength, unitLength } from './units.ts';
 
@@ -24,7 +24,7 @@ export function gapDifference(value: number, unit: Unit): string {
   return withSign(text, value, true);
 }
 
-/** As `measureText`, with + or − before all that is not 0. */
+/** As `measureText`, with + or − before all that is not 0; of a capacity a decimal more. */
 export function differenceText(kind: MeasureKind, value: number, unit: Unit): string {
   return signedText(kind, value, unit, true);
 }
@@ -36,7 +36,7 @@ export function measureUnit(kind: MeasureKind, unit: Unit): { name: string; size
     case 'capacity':
       return inInches
         ? { name: unitWords.dryQuarts, size: dryQuart }
-        : { name: unitWords.litres, size: 1e6 };
+        : { name: unitWords.litres, size: litre };
     case 'strand':
       return inInches
         ? { name: unitWords.feet, size: foot }
@@ -52,7 +52,7 @@ export function measureUnit(kind: MeasureKind, unit: Unit): { name: string; size
 
 function signedText(kind: MeasureKind, value: number, unit: Unit, isDifference: boolean): string {
   if (!Number.isFinite(value)) return '–';
-  return withSign(unsigned(kind, Math.abs(value), unit), value, isDifference);
+  return withSign(unsigned(kind, Math.abs(value), unit, isDifference), value, isDifference);
 }
 
 function withSign(text: string, value: number, isDifference: boolean): string {
@@ -65,7 +65,7 @@ function gapFigure(value: number, unit: Unit): string {
   return (value / unitLength[unit]).toFixed(gapPlaces[unit]);
 }
 
-function unsigned(kind: MeasureKind, value: number, unit: Unit): string {
+function unsigned(kind: MeasureKind, value: number, unit: Unit, isDifference: boolean): string {
   const { name, size } = measureUnit(kind, unit);
   switch (kind) {
     case 'length':
@@ -73,7 +73,7 @@ function unsigned(kind: MeasureKind, value: number, unit: Unit): string {
     case 'gap':
       return `${gapFigure(value, unit)} ${name}`;
     case 'capacity':
-      return `${unit === 'in' ? inQuarters(value / size) : litres(value)} ${name}`;
+      return `${isDifference ? (value / size).toFixed(2) : capacityFigure(value / size)} ${name}`;
     case 'strand':
       return `${(value / size).toFixed(1)} ${name}`;
     case 'angle':

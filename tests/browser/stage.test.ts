@@ -134,6 +134,8 @@ test('the picture is a PNG of what the stage shows', async () => {
   const { name, bytes } = await bytesFrom(page, 'Picture (PNG)');
   expect(name).toBe('Orchard trug.png');
   expect([...bytes.subarray(0, 8)]).toEqual([0x89, 0x50, 0x4e, 0x47, 0x0d, 0x0a, 0x1a, 0x0a]);
+  // its length and height stand in its head
+  expect(Math.max(bytes.readUInt32BE(16), bytes.readUInt32BE(20))).toBeGreaterThanOrEqual(2000);
   const [saved, seen] = [
     await plainAbove(page, bytes),
     await plainAbove(page, await stagePicture(page)),

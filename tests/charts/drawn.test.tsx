@@ -142,7 +142,7 @@ test('the summary tells height, belly, capacity and feet', () => {
     '5 in',
     'at row 18',
     '30 in',
-    '4 dry qt',
+    '4.0 dry qt',
     '4.4 litres',
     'four feet',
     '29 ends',

@@ -6,7 +6,7 @@ import { rulerOf } from '../../src/export/pdf/page/ruler.ts';
 import { sheetPreview } from '../../src/export/pdf/sheetPdf.ts';
 import { measures } from '../../src/model/compare/measures.ts';
 import { settleBasket } from '../../src/model/settleBasket.ts';
-import { capacityText } from '../../src/plan/capacityText.ts';
+import { capacityText } from '../../src/plan/capacity.ts';
 import { demos } from '../../src/plan/demo/demos.ts';
 import { measureText } from '../../src/plan/measureText.ts';
 import { units } from '../../src/plan/schema.ts';

@@ -16,6 +16,7 @@ test('a difference has its sign, and none at all where nothing is left of it', (
   expect(differenceText('length', 0.1, 'in')).toBe('0 in');
   expect(differenceText('gap', -0.2, 'cm')).toBe('−0.02 cm');
   expect(differenceText('gap', 0.001, 'in')).toBe('0.000 in');
+  expect(differenceText('capacity', 2.5e6, 'mm')).toBe('+2.50 l');
   expect(differenceText('count', -2, 'in')).toBe('−2');
   expect(differenceText('angle', 0.01, 'in')).toBe('0.0°');
 });

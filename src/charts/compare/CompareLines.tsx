@@ -32,8 +32,8 @@ export function CompareLines({ frame, a, b, blend, sharedTo }: CompareLinesProps
       <path className="compare-line side-blend" d={pathOf(frame, blend)} />
       <path className="compare-line side-a" d={pathOf(frame, a)} />
       <path className="compare-line side-b" d={pathOf(frame, b)} />
-      <LineEnd frame={frame} point={a.at(-1)} side="a" />
-      <LineEnd frame={frame} point={b.at(-1)} side="b" />
+      <LineEnd frame={frame} point={a.at(-1)} other={b.at(-1)} side="a" />
+      <LineEnd frame={frame} point={b.at(-1)} other={a.at(-1)} side="b" />
     </g>
   );
 }
@@ -41,17 +41,24 @@ export function CompareLines({ frame, a, b, blend, sharedTo }: CompareLinesProps
 interface LineEndProps {
   readonly frame: ChartFrame;
   readonly point: LinePoint | undefined;
+  /** Where the other line ends: the letters go apart. */
+  readonly other: LinePoint | undefined;
   readonly side: 'a' | 'b';
 }
 
-/** The letter over the upper end of a line. */
-function LineEnd({ frame, point, side }: LineEndProps) {
+/** A letter stands clear of the ring round a chosen point, px. */
+const aside = { x: 18, y: 5 } as const;
+
+/** The letter beside the upper end of a line. */
+function LineEnd({ frame, point, other, side }: LineEndProps) {
   if (!point) return null;
+  const apart = point.girth - (other?.girth ?? Number.NaN);
+  const isLeft = apart === 0 ? side === 'a' : apart < 0;
   return (
     <text
       className={`compare-end side-${side}`}
-      x={xOf(frame, point.girth) + (side === 'a' ? -7 : 7)}
-      y={yOf(frame, point.level) - 10}
+      x={xOf(frame, point.girth) + (isLeft ? -aside.x : aside.x)}
+      y={yOf(frame, point.level) - aside.y}
       textAnchor="middle"
     >
       {planLetters[side]}

@@ -65,7 +65,7 @@ export const ComparedStage = memo(function ComparedStage(props: Props) {
           <StrandSet mesh={solid.mesh.stakes} picked={null} accent={colours.accent} />
           <StrandSet mesh={solid.mesh.weavers} picked={row} accent={looks[solid.side].colour} />
           <StrandSet mesh={solid.mesh.fittings} picked={null} accent={colours.accent} />
-          <MarkLines basket={solid.basket} look={looks[solid.side]} />
+          <MarkLines basket={solid.basket} look={looks[solid.side]} isUnder={outlined !== null} />
           <PointedWall basket={solid.basket} onRow={onRow} />
         </>
       )}

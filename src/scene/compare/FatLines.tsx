@@ -14,10 +14,12 @@ interface Props {
   readonly opacity: number;
   /** True for lines that are seen through what is in front of them. */
   readonly seenThrough: boolean;
+  /** Lines of a higher order are drawn over those of a lower one. */
+  readonly order: number;
 }
 
 /** Lines of a width in pixels, whole or dashed. */
-export function FatLines({ segments, look, width, opacity, seenThrough }: Props) {
+export function FatLines({ segments, look, width, opacity, seenThrough, order }: Props) {
   const { size, invalidate } = useThree();
   const material = useMemo(() => new LineMaterial({ transparent: true }), []);
   const lines = useMemo(() => new LineSegments2(new LineSegmentsGeometry(), material), [material]);
@@ -47,12 +49,12 @@ export function FatLines({ segments, look, width, opacity, seenThrough }: Props)
     material.depthTest = !seenThrough;
     material.depthWrite = false;
     material.dashed = look.dash !== null;
-    if (look.dash) [material.dashSize, material.gapSize] = look.dash;
+    if (look.dash) [material.dashSize, material.gapSize, material.dashOffset] = look.dash;
     material.resolution.set(size.width, size.height);
     material.needsUpdate = true;
-    lines.renderOrder = seenThrough ? 1 : 2;
+    lines.renderOrder = order;
     invalidate();
-  }, [material, lines, look, width, opacity, seenThrough, size, invalidate]);
+  }, [material, lines, look, width, opacity, seenThrough, order, size, invalidate]);
 
   return <primitive object={lines} />;
 }

@@ -6,10 +6,10 @@ import { nodeNormals } from '../../mesh/surface.ts';
 import type { Basket } from '../../model/basket.ts';
 import { centimetres } from '../toThree.ts';
 
-/** 'marks': base edge, widest row and rim. 'rows': some ten rows. 'ends': every end, up the wall. */
-export type LineChoice = 'marks' | 'rows' | 'ends';
+/** 'marks': base edge, widest row and rim. 'rows': some ten rows. */
+export type LineChoice = 'marks' | 'rows';
 
-/** The lines chosen, lying `clear` mm outside the strands. */
+/** The lines chosen, lying `clear` mm outside the strands; that of the rim lies outside its hoop. */
 export function basketLines(basket: Basket, choice: LineChoice, clear = 0.8): Float32Array {
   const { net, positions, plan, summary } = basket;
   const normals = nodeNormals(net, positions);
@@ -29,19 +29,12 @@ export function basketLines(basket: Basket, choice: LineChoice, clear = 0.8): Fl
     const isChosen = choice === 'marks' ? marked.has(row) : choice === 'rows' && row % every === 0;
     if (!isChosen) return;
     const weaver = row === 0 ? 0 : (plan.bands[band]?.weaver.thickness ?? 0);
-    const away = stake / 2 + weaver + clear;
+    const hoop = row === last ? plan.rim.hoop.thickness : 0;
+    const away = stake / 2 + weaver + hoop + clear;
     nodes.forEach((node, at) => {
       add(node, away);
       add(nodes[(at + 1) % nodes.length] as number, away);
     });
   });
-  if (choice === 'ends') {
-    for (const { nodes } of net.ends) {
-      for (let at = 0; at + 1 < nodes.length; at += 1) {
-        add(nodes[at] as number, stake / 2 + clear);
-        add(nodes[at + 1] as number, stake / 2 + clear);
-      }
-    }
-  }
   return Float32Array.from(out);
 }

@@ -15,6 +15,7 @@ import { SafetyNet } from '../SafetyNet.tsx';
 import { ViewButtons } from '../ViewButtons.tsx';
 import { CompareDrawings } from './CompareDrawings.tsx';
 import { LayoutButtons } from './LayoutButtons.tsx';
+import { OverLegend } from './OverLegend.tsx';
 
 const words = compareWords.stage;
 
@@ -69,6 +70,7 @@ export function CompareStageRoom({ rows, onRow, onPictures }: Props) {
       ) : (
         drawings
       )}
+      {layout === 'over' && canDraw && <OverLegend solid={solid} />}
       {layout === 'beside' && canDraw && (
         <>
           <span className="stage-letter side-a" aria-hidden="true">

@@ -9,8 +9,9 @@ import type { TakePicture } from '../../scene/Snapshot.tsx';
 import { sheetFamily } from '../print/sheetFonts.ts';
 import type { Reading } from './useReading.ts';
 
-/** Pixels to a millimetre of the poster. */
+/** Pixels to a millimetre of the poster, and across its pictures together. */
 const fine = 8;
+const inPoster = 1800;
 
 const family = `"${sheetFamily}", sans-serif`;
 const pointLength = 25.4 / 72;
@@ -24,8 +25,7 @@ export async function posterPicture(
   const canvas = document.createElement('canvas');
   const pen = canvas.getContext('2d');
   if (!pen) throw new Error(compareWords.files.noPen);
-  // each must be copied at once: a picture is gone with the next frame
-  const taken = pictures.map((take) => copied(take()));
+  const taken = pictures.map((take) => take(inPoster / pictures.length));
   const wide = taken.reduce((sum, { width }) => sum + width, 0);
   const high = Math.max(0, ...taken.map(({ height }) => height));
   const aspect = wide > 0 && high > 0 ? wide / high : null;
@@ -43,14 +43,6 @@ export async function posterPicture(
       else reject(new Error(compareWords.files.noPicture));
     }, 'image/png');
   });
-}
-
-function copied(from: HTMLCanvasElement): HTMLCanvasElement {
-  const copy = document.createElement('canvas');
-  copy.width = from.width;
-  copy.height = from.height;
-  copy.getContext('2d')?.drawImage(from, 0, 0);
-  return copy;
 }
 
 /** Pictures next to each other in the middle of a place, each with its letter. */

@@ -28,10 +28,12 @@ export async function saveSvg(basket: Basket): Promise<void> {
   );
 }
 
+/** Pixels along the longer side of a saved picture, or more. */
+const fine = 2000;
+
 /** Offers a picture of the stage, `name.png`. */
 export async function savePng({ plan }: Basket, take: TakePicture): Promise<void> {
-  // the canvas is read at once: it forgets its picture once shown
-  const canvas = take();
+  const canvas = take(fine);
   const picture = await new Promise<Blob | null>((resolve) => canvas.toBlob(resolve, 'image/png'));
   if (!picture) throw new Error(stageWords.save.noPicture);
   download(`${fileStem(plan.name)}.png`, 'image/png', picture);

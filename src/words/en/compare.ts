@@ -56,6 +56,8 @@ export const compareWords = {
     beside: { name: 'Side by side', means: 'Both as woven, turned together' },
     bOverA: { name: 'B over A', means: 'A as woven, with the outline of B laid over it' },
     aOverB: { name: 'A over B', means: 'B as woven, with the outline of A laid over it' },
+    /** Beside the line of each. */
+    legend: { title: 'Lines of the two', woven: 'as woven', over: 'its outline' },
   },
 
   rooms: {

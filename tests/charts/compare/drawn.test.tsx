@@ -54,6 +54,24 @@ test('the chart has both lines, the area between them and the row where they dif
   expect(markup).toContain(formatChange(most?.difference ?? 0, 'in'));
 });
 
+test('the letters at the ends of both lines stand apart, clear of the ring round a chosen point', () => {
+  const markup = girthChart(flared);
+  const [a, b] = ['a', 'b'].map((side) => {
+    const end = new RegExp(`compare-end side-${side}" x="([\\d.]+)" y="([\\d.]+)"`).exec(markup);
+    return { x: Number(end?.[1]), y: Number(end?.[2]) };
+  });
+  const ring = /data-handle="point-2".*?girth-halo" r="(\d+)"/.exec(markup)?.[1];
+  const [, x, y] = /translate\(([\d.]+) ([\d.]+)\)" data-handle="point-2"/.exec(markup) ?? [];
+  for (const letter of [a, b]) {
+    // of a letter its nearer lower corner: half its width in, its foot is its y
+    const across = Math.abs((letter?.x ?? 0) - Number(x)) - 5;
+    const up = Number(y) - (letter?.y ?? 0);
+    expect(Math.hypot(across, up)).toBeGreaterThan(Number(ring));
+    expect(letter?.y).toBeGreaterThan(9);
+  }
+  expect((b?.x ?? 0) - (a?.x ?? 0)).toBeGreaterThan(24);
+});
+
 test('only the points of the edited plan can be dragged', () => {
   expect(girthChart(flared).match(/role="slider"/g)).toHaveLength(3);
 });

@@ -1,7 +1,7 @@
 /** The first page: what the basket is called, looks like and measures. */
 import { sheetFrontWords as w } from '#words/sheetFront.ts';
 import type { Basket } from '../../../model/basket.ts';
-import { capacityText } from '../../../plan/capacityText.ts';
+import { capacityText } from '../../../plan/capacity.ts';
 import { endCount, rowCount } from '../../../plan/counts.ts';
 import { withLengths } from '../../../plan/lengthText.ts';
 import { formatLength } from '../../../plan/units.ts';
