@@ -2,6 +2,7 @@
 import { sheetStepWords as w } from '#words/sheetSteps.ts';
 import type { Basket } from '../../../model/basket.ts';
 import type { Quantities } from '../../../model/quantity/quantities.ts';
+import { undyed } from '../../../model/quantity/stock.ts';
 import { formatLength } from '../../../plan/units.ts';
 import { aboutLength } from './aboutLength.ts';
 import { hasBelly } from './rowWords.ts';
@@ -21,7 +22,8 @@ export function steps(basket: Basket, needs: Quantities): Step[] {
     list.push({ title, text: sentences.filter((one) => one !== '').join(' ') });
   const stakeCount = needs.stakes.reduce((sum, { count }) => sum + count, 0);
 
-  say(w.soak.title, w.soak.pieces, w.soak.damp);
+  const isDyed = needs.weavers.some(({ stock }) => stock.colour !== undyed);
+  say(w.soak.title, w.soak.pieces, isDyed ? w.soak.dyed : '', w.soak.damp);
   say(w.layOut.title, ...layOut(basket, stakeCount, length));
   const corners = cornerWords(basket);
   if (corners) say(w.corners.title, corners);
@@ -75,6 +77,7 @@ function handleWords(
   return [
     handle.kind === 'fixed' ? w.handle.fixed(length(handle.spread)) : w.handle.swing,
     wrap ? w.handle.wrap(wrap.turns, length(wrap.solid)) : '',
+    w.handle.load,
   ];
 }
 
