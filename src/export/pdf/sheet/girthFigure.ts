@@ -118,6 +118,8 @@ function labelAside(girths: readonly number[], row: number) {
   const here = girths[row - 1] ?? 0;
   const below = girths[Math.max(0, row - 3)] ?? here;
   const above = girths[Math.min(girths.length - 1, row + 1)] ?? here;
+  // under row 1 stand the numbers of the axis
+  if (row === 1 && above > here) return { left: true, lower: 0 };
   if (below > here && above >= here) return { left: true, lower: 0 };
   if (below <= here && above <= here) return { left: false, lower: 0 };
   return above > here ? { left: false, lower: 2.6 } : { left: false, lower: -2.6 };
