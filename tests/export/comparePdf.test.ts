@@ -4,6 +4,7 @@ import { projectFonts } from '../../src/command/printed.ts';
 import type { ComparedBaskets } from '../../src/export/compareCsv.ts';
 import { comparePage } from '../../src/export/pdf/compare/comparePage.ts';
 import { comparePoster } from '../../src/export/pdf/compare/comparePoster.ts';
+import { girthLines } from '../../src/export/pdf/compare/girthLines.ts';
 import { comparePdf } from '../../src/export/pdf/comparePdf.ts';
 import type { Mark } from '../../src/export/pdf/page/mark.ts';
 import { papers } from '../../src/export/pdf/page/paper.ts';
@@ -12,7 +13,7 @@ import { differences } from '../../src/model/compare/differences.ts';
 import { measures } from '../../src/model/compare/measures.ts';
 import { changeBands } from '../../src/plan/rescale.ts';
 import type { Plan } from '../../src/plan/schema.ts';
-import { formatChange } from '../../src/plan/units.ts';
+import { formatChange, formatLength } from '../../src/plan/units.ts';
 import { basketOf, flared, jar, trug } from '../model/compare/baskets.ts';
 
 const fonts = projectFonts();
@@ -54,6 +55,46 @@ test('every row is printed with its whole difference', () => {
   const texts = marks.flatMap((mark) => (mark.kind === 'text' ? [mark.text] : []));
   for (const { difference } of reading.differences.places) {
     expect(texts).toContain(formatChange(difference, 'in', { withUnit: false }));
+  }
+});
+
+test('the axes of the girth lines name their unit, and their numbers are round and evenly spaced', () => {
+  for (const by of ['row', 'height'] as const) {
+    const { differences: read } = compared(jar, by);
+    const marks = girthLines(read, 'in', ruler, [15, 20, 80, 70]);
+    const written = marks.flatMap((mark) => (mark.kind === 'text' ? [mark] : []));
+    const texts = written.map(({ text }) => text);
+    expect(texts).toContain('tape girth, in');
+    expect(texts).toContain(by === 'row' ? 'row' : 'height over the table, in');
+    // the numbers under the plot stand on one line
+    const lowest = Math.max(...written.filter(({ text }) => /^\d+$/.test(text)).map(({ y }) => y));
+    const girths = written.filter(({ y, text }) => y === lowest && /^\d/.test(text));
+    const numbers = girths.map(({ text }) => Number(text));
+    const steps = new Set(numbers.slice(1).map((girth, at) => girth - (numbers[at] ?? 0)));
+    expect(numbers.length).toBeGreaterThanOrEqual(3);
+    expect([...steps]).toHaveLength(1);
+    expect(numbers.every(Number.isInteger)).toBe(true);
+  }
+});
+
+test('under each outline stand base, rim and wall of both plans, as the summary has them', () => {
+  const reading = compared(flared, 'row');
+  const { marks } = comparePage(reading, ruler, 'letter', '2026-03-09');
+  const texts = marks.flatMap((mark) => (mark.kind === 'text' ? [mark.text] : []));
+  for (const [letter, { summary }] of [
+    ['A', reading.a],
+    ['B', reading.b],
+  ] as const) {
+    const length = (mm: number) => formatLength(mm, 'in');
+    const wall = length(summary.height);
+    for (const [base, rim] of [
+      [summary.baseLength, summary.rim.length],
+      [summary.baseWidth, summary.rim.width],
+    ] as const) {
+      expect(texts).toContain(
+        `${letter}: base ${length(base)}, rim ${length(rim)}, wall ${wall} high`,
+      );
+    }
   }
 });
 

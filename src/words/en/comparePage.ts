@@ -5,9 +5,19 @@ export const comparePageWords = {
   foot: (a: string, b: string, day: string) => `A ${a} · B ${b} · ${day}`,
   summary: 'Summary',
   difference: 'B less A',
-  view: { side: 'Side', end: 'End' },
-  /** Under the girth lines. */
-  axis: { row: 'tape girth, by row', height: 'tape girth, by height' },
+  outlines: 'Outlines, all at one scale',
+  /** What is seen in the outlines. */
+  view: { side: 'From the side', end: 'From the end' },
+  /** Under an outline, one line a plan: its base and rim as seen there. */
+  sizes: (letter: string, base: string, rim: string, wall: string) =>
+    `${letter}: base ${base}, rim ${rim}, wall ${wall} high`,
+  girthLines: 'Girth lines',
+  /** Beside the girth lines. */
+  axis: {
+    girth: (unit: string) => `tape girth, ${unit}`,
+    row: () => 'row',
+    height: (unit: string) => `height over the table, ${unit}`,
+  },
   /** The table of places: rows, or heights over the table. */
   place: { row: 'Row', height: 'Height' },
   perGap: 'per gap',

@@ -3,7 +3,8 @@ import type { Base } from '../../plan/schema.ts';
 /** The full-size gauges. Lengths are written out, their unit included. */
 export const gaugeWords = {
   fileTitle: (plan: string) => `${plan}: gauges`,
-  foot: (plan: string, day: string) => `${plan} · full-size gauges · ${day}`,
+  foot: (plan: string, day: string) =>
+    `${plan} · full-size gauges · ${day} · cut away from the hand`,
   /** Bars to measure. */
   bar: { metric: '100 mm', inches: '4 in' },
   printFull: 'Print at 100 %, and measure both bars.',

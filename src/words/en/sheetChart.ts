@@ -18,7 +18,7 @@ export const sheetChartWords = {
   woven: (length: string, width: string) => `woven ${length} × ${width}`,
   line: {
     heading: 'Girth line',
-    girth: 'tape girth',
+    girth: (unit: string) => `tape girth, ${unit}`,
     row: 'row',
     first: (row: number, girth: string) => `row ${row}: ${girth}`,
     since: (row: number, girth: string, change: string, before: number) =>

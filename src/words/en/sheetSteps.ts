@@ -10,6 +10,8 @@ export const sheetStepWords = {
     title: 'Soak',
     pieces:
       'Cut and mark the pieces of the cut list. Soak flat stakes about 10 minutes in lukewarm water, thin weavers 10, thicker round reed 15 to 20, half round and rim hoops 30 or more; too long makes them hairy, too short breaks them.',
+    /** Where a strand is coloured. */
+    dyed: 'Dye and rinse coloured strand before you weave with it: see Dyes under Take care.',
     damp: 'Keep the smooth face out and everything damp while you work.',
   },
   layOut: {
@@ -89,6 +91,7 @@ export const sheetStepWords = {
     fixed: (spread: string) =>
       `Bend the soaked bow to hold ${spread} between its legs, which go down the wall to the base, before the rim goes on.`,
     swing: 'Bend the soaked bow, hang it in the ears and let it dry in shape.',
+    load: 'It has no load rating: see Handle under Take care before it carries anything.',
     wrap: (turns: number, solid: string) =>
       `Wrap it with ${turns} turns, wound solid over the first and last ${solid}.`,
   },

@@ -1,4 +1,5 @@
 import { expect, test, vi } from 'vitest';
+import { sheetCareWords } from '#words/sheetCare.ts';
 import { papers } from '../../../src/export/pdf/page/paper.ts';
 import { rulerOf } from '../../../src/export/pdf/page/ruler.ts';
 import { sheetPdf, sheetPreview } from '../../../src/export/pdf/sheetPdf.ts';
@@ -217,12 +218,29 @@ test('the note of the cut list stays on its page', () => {
   }
 });
 
-test('every demo has a sheet', async () => {
-  for (const { plan } of demos) {
+test.each(demos)(
+  'the sheet of the $title has every caution, and its steps name those that it needs',
+  async ({ plan }) => {
     const file = await sheetPdf(settleBasket(plan), fonts, { date });
-    expect(pdfText(file), plan.name).toContain('Take care');
-    expect(file.length, plan.name).toBeLessThan(1_000_000);
-  }
+    const read = pdfText(file).replace(/\s+/g, ' ');
+    for (const caution of sheetCareWords.cautions) expect(read).toContain(caution);
+    expect(read).toContain('Take care');
+    const isDyed = plan.bands.some(({ colour }) => colour !== 'natural');
+    expect(read.includes('see Dyes under Take care')).toBe(isDyed);
+    expect(read.includes('see Handle under Take care')).toBe(plan.handle.kind !== 'none');
+    expect(file.length).toBeLessThan(1_000_000);
+  },
+);
+
+test('a plan without dyed strand and without a handle is not sent to their cautions', () => {
+  const bands = basket.plan.bands.map((band) => ({ ...band, colour: 'natural' as const }));
+  const plain = { ...basket.plan, bands, handle: { kind: 'none' as const } };
+  const pages = sheetPreview(settleBasket(plain), rulerOf(fonts), { date });
+  const texts = pages.flatMap(({ marks }) =>
+    marks.flatMap((mark) => (mark.kind === 'text' ? [mark.text] : [])),
+  );
+  expect(texts.join(' ')).not.toMatch(/see (Dyes|Handle) under/);
+  expect(texts.join(' ')).toContain('Local codes and licensed practice come first');
 });
 
 test('what was measured at the bench stands in the chart, as woven', async () => {

@@ -34,12 +34,19 @@ export function comparePage(
   const [left, right] = [margin.side, width - margin.side];
   const bottom = height - margin.bottom;
   const marks: Mark[] = [...compareHead(compared, ruler, left, right, margin.top, day)];
-  let y = margin.top + 27;
+  let y = margin.top + 26;
+  // what the table of places leaves free makes the drawings larger
+  const lines = Math.ceil(differences.places.length / blocks) + 1;
+  const spare = Math.max(0, bottom - y - 72 - 90 - 14 - lines * step);
 
-  const outlines = overlaidOutlines(a, b, ruler, [left, y, right - left, 54]);
+  marks.push(title(ruler, w.outlines, left, y + 3));
+  y += 7;
+  const tallest = 61 + Math.min(30, 0.6 * spare);
+  const outlines = overlaidOutlines(a, b, ruler, [left, y, right - left, tallest]);
   marks.push(...outlines.marks);
-  y += outlines.height + 5;
+  y += outlines.height + 4;
 
+  marks.push(title(ruler, w.girthLines, left, y + 3));
   const middle = left + 0.45 * (right - left);
   const figures = smallTable(
     ruler,
@@ -56,11 +63,11 @@ export function comparePage(
       measureText(kind, other, unit),
       differenceText(kind, difference, unit),
     ]),
-    { size: 7.5, step: 3.9 },
+    { size: 7.5, step },
   );
   marks.push(...figures.marks);
   const tall = figures.height;
-  marks.push(...girthLines(differences, unit, ruler, [left, y, middle - left, tall]));
+  marks.push(...girthLines(differences, unit, ruler, [left, y + 5, middle - left, tall - 5]));
   y += tall + 6;
 
   marks.push(...placeBlocks(compared, ruler, [left, y, right - left, bottom - y]));
@@ -75,6 +82,15 @@ export function comparePage(
   return { width, height, marks };
 }
 
+/** What stands over a part of the page. */
+function title(ruler: Ruler, text: string, x: number, y: number): Mark {
+  return words(ruler, text, x, y, { size: 10, bold: true, ink: inks.accent });
+}
+
+/** Height of a line of the tables, mm, and how many tables of places stand side by side. */
+const step = 3.9;
+const blocks = 3;
+
 /** Blocks of the table of differences, next to each other. */
 function placeBlocks(
   { a, differences }: ComparedBaskets,
@@ -84,8 +100,6 @@ function placeBlocks(
   const { by, places, most, total } = differences;
   const { unit } = a.plan.display;
   const plain = (mm: number) => formatLength(mm, unit, { withUnit: false });
-  const step = 3.9;
-  const blocks = 3;
   const gap = 5;
   const lines = Math.max(1, Math.floor((height - 14) / step) - 1);
   const every = Math.max(1, Math.ceil(places.length / (lines * blocks)));
@@ -110,11 +124,7 @@ function placeBlocks(
       ? w.togetherOneIn[by](total.places, change(total), every)
       : w.together[by](total.places, change(total));
   const marks: Mark[] = [
-    words(ruler, w.heading[by](unitWords.length[unit]), left, top + 3, {
-      size: 10,
-      bold: true,
-      ink: inks.accent,
-    }),
+    title(ruler, w.heading[by](unitWords.length[unit]), left, top + 3),
     words(
       ruler,
       most

@@ -2,15 +2,19 @@
 import { comparePageWords } from '#words/comparePage.ts';
 import type { Differences, PlaceDifference } from '../../../model/compare/differences.ts';
 import type { Unit } from '../../../plan/schema.ts';
-import { formatChange, formatLength, unitLength } from '../../../plan/units.ts';
+import { lengthTicks, rowTicks } from '../../../plan/ticks.ts';
+import { formatChange, formatLength } from '../../../plan/units.ts';
 import type { Mark } from '../page/mark.ts';
 import { box, inks, line } from '../page/mark.ts';
 import type { Ruler } from '../page/ruler.ts';
 import { words } from '../page/words.ts';
 import { sideInk } from './sideInk.ts';
 
-/** Steps between the lines of the grid, in the plan's unit. */
-const steps = { in: [0.5, 1, 2, 4, 8, 16], cm: [1, 2, 5, 10, 20, 50], mm: [10, 20, 50, 100, 500] };
+const { axis } = comparePageWords;
+
+/** Least room for a number of the axes, mm. */
+const tickWidth = 11;
+const tickHeight = 7;
 
 /** The drawing in a place `width` × `height` mm from its upper left corner. */
 export function girthLines(
@@ -31,25 +35,27 @@ export function girthLines(
     plot.left + ((girth - first) / (last - first)) * (plot.right - plot.left);
   const y = (at: number) => plot.bottom - (at / highest) * (plot.bottom - plot.top);
   const small = { size: 7, ink: inks.soft };
-  const step =
-    unitLength[unit] *
-    (steps[unit].find((one) => (last - first) / (one * unitLength[unit]) < 7) ?? 500);
+  const bare = { withUnit: false };
   const marks: Mark[] = [];
-  for (let girth = Math.ceil(first / step) * step; girth <= last; girth += step) {
+  for (const girth of lengthTicks(first, last, unit, (plot.right - plot.left) / tickWidth)) {
     marks.push(
       line([x(girth), plot.top, x(girth), plot.bottom], { stroke: inks.faint }),
-      words(ruler, formatLength(girth, unit), x(girth), plot.bottom + 3.6, {
+      words(ruler, formatLength(girth, unit, bare), x(girth), plot.bottom + 3.6, {
         ...small,
         align: 'middle',
       }),
     );
   }
-  const every = Math.max(1, Math.ceil(places.length / 8));
-  for (const place of places.filter((one) => one.place % every === 0)) {
-    const name = by === 'row' ? `${place.place}` : formatLength(place.height, unit);
+  const levelCount = (plot.bottom - plot.top) / tickHeight;
+  const levels =
+    by === 'row'
+      ? rowTicks(highest, levelCount).filter((row) => row > 0)
+      : lengthTicks(0, highest, unit, levelCount);
+  for (const at of levels) {
+    const name = by === 'row' ? `${at}` : formatLength(at, unit, bare);
     marks.push(
-      line([plot.left, y(level(place)), plot.right, y(level(place))], { stroke: inks.faint }),
-      words(ruler, name, plot.left - 1.2, y(level(place)) + 0.9, { ...small, align: 'right' }),
+      line([plot.left, y(at), plot.right, y(at)], { stroke: inks.faint }),
+      words(ruler, name, plot.left - 1.2, y(at) + 0.9, { ...small, align: 'right' }),
     );
   }
   const shared = places.filter(({ difference }) => Number.isFinite(difference));
@@ -63,9 +69,14 @@ export function girthLines(
     }),
     line(along('a', places), { ...sideInk.a, width: 0.6 }),
     line(along('b', places), { ...sideInk.b, width: 0.6 }),
-    words(ruler, comparePageWords.axis[by], (plot.left + plot.right) / 2, plot.bottom + 7.6, {
+    words(ruler, axis.girth(unit), (plot.left + plot.right) / 2, plot.bottom + 7.6, {
       ...small,
       align: 'middle',
+    }),
+    words(ruler, axis[by](unit), left + 2.6, (plot.top + plot.bottom) / 2, {
+      ...small,
+      align: 'middle',
+      turn: 90,
     }),
   );
   if (most) {

@@ -1,7 +1,8 @@
 /** The girth line: rows going up, tape girth going out, with the girth written at the turns. */
 import { sheetChartWords } from '#words/sheetChart.ts';
 import type { Basket } from '../../../model/basket.ts';
-import { formatChange, formatLength, shownChange, unitLength } from '../../../plan/units.ts';
+import { lengthTicks, rowTicks } from '../../../plan/ticks.ts';
+import { formatChange, formatLength, shownChange } from '../../../plan/units.ts';
 import type { Mark } from '../page/mark.ts';
 import { box, inks, line } from '../page/mark.ts';
 import type { Ruler } from '../page/ruler.ts';
@@ -9,9 +10,6 @@ import { words } from '../page/words.ts';
 
 const w = sheetChartWords.line;
 const bare = { withUnit: false };
-
-/** Steps between the lines of the grid, in the plan's unit. */
-const steps = { in: [0.5, 1, 2, 4, 8], cm: [1, 2, 5, 10, 20], mm: [10, 20, 50, 100, 200] } as const;
 
 /** The drawing in a place `width` × `height` mm from its upper left corner. */
 export function girthFigure(
@@ -38,23 +36,18 @@ export function girthFigure(
   const x = (girth: number) =>
     plot.left + ((girth - first) / (last - first)) * (plot.right - plot.left);
   const y = (row: number) => plot.bottom - (row / count) * (plot.bottom - plot.top);
-  const step =
-    unitLength[unit] *
-    (steps[unit].find((one) => (one * unitLength[unit] * 8) / (last - first) > 1) ??
-      steps[unit][4]);
   const grid: Mark[] = [];
-  for (let girth = Math.ceil(first / step) * step; girth <= last; girth += step) {
+  for (const girth of lengthTicks(first, last, unit, 9)) {
     grid.push(
       line([x(girth), plot.top, x(girth), plot.bottom], { stroke: inks.faint }),
-      words(ruler, formatLength(girth, unit), x(girth), plot.bottom + 4, {
+      words(ruler, formatLength(girth, unit, bare), x(girth), plot.bottom + 4, {
         size: 7.5,
         ink: inks.soft,
         align: 'middle',
       }),
     );
   }
-  const every = Math.max(1, Math.ceil(count / 16));
-  for (let row = every; row <= count; row += every) {
+  for (const row of rowTicks(count, (plot.bottom - plot.top) / 5).filter((one) => one > 0)) {
     grid.push(
       line([plot.left, y(row), plot.right, y(row)], { stroke: inks.faint, width: 0.12 }),
       words(ruler, `${row}`, plot.left - 1.5, y(row) + 1, {
@@ -106,7 +99,7 @@ export function girthFigure(
         words(ruler, label, start, level + 0.9, { size: 7.5 }),
       ];
     }),
-    words(ruler, w.girth, (plot.left + plot.right) / 2, plot.bottom + 8.5, {
+    words(ruler, w.girth(unit), (plot.left + plot.right) / 2, plot.bottom + 8.5, {
       size: 7.5,
       ink: inks.soft,
       align: 'middle',
@@ -125,6 +118,8 @@ function labelAside(girths: readonly number[], row: number) {
   const here = girths[row - 1] ?? 0;
   const below = girths[Math.max(0, row - 3)] ?? here;
   const above = girths[Math.min(girths.length - 1, row + 1)] ?? here;
+  // under row 1 stand the numbers of the axis
+  if (row === 1 && above > here) return { left: true, lower: 0 };
   if (below > here && above >= here) return { left: true, lower: 0 };
   if (below <= here && above <= here) return { left: false, lower: 0 };
   return above > here ? { left: false, lower: 2.6 } : { left: false, lower: -2.6 };

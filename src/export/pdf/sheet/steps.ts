@@ -4,6 +4,7 @@ import { oddEndPlaceWords } from '#words/oddEndPlaces.ts';
 import { sheetStepWords as w } from '#words/sheetSteps.ts';
 import type { Basket } from '../../../model/basket.ts';
 import type { Quantities } from '../../../model/quantity/quantities.ts';
+import { undyed } from '../../../model/quantity/stock.ts';
 import { formatLength } from '../../../plan/units.ts';
 import { aboutLength } from './aboutLength.ts';
 import { hasBelly } from './rowWords.ts';
@@ -23,7 +24,8 @@ export function steps(basket: Basket, needs: Quantities): Step[] {
     list.push({ title, text: listWords.sentences(sentences.filter((one) => one !== '')) });
   const stakeCount = needs.stakes.reduce((sum, { count }) => sum + count, 0);
 
-  say(w.soak.title, w.soak.pieces, w.soak.damp);
+  const isDyed = needs.weavers.some(({ stock }) => stock.colour !== undyed);
+  say(w.soak.title, w.soak.pieces, isDyed ? w.soak.dyed : '', w.soak.damp);
   say(w.layOut.title, ...layOut(basket, stakeCount, length));
   const corners = cornerWords(basket);
   if (corners) say(w.corners.title, corners);
@@ -77,6 +79,7 @@ function handleWords(
   return [
     handle.kind === 'fixed' ? w.handle.fixed(length(handle.spread)) : w.handle.swing,
     wrap ? w.handle.wrap(wrap.turns, length(wrap.solid)) : '',
+    w.handle.load,
   ];
 }
 
