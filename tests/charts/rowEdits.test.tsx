@@ -3,6 +3,7 @@ import { Children, isValidElement } from 'react';
 import { renderToStaticMarkup } from 'react-dom/server';
 import { expect, test } from 'vitest';
 import { RowLine } from '../../src/charts/RowLine.tsx';
+import type { RowEdits } from '../../src/charts/rowEdits.ts';
 import { rowEdits } from '../../src/charts/rowEdits.ts';
 import type { TableRow } from '../../src/charts/tableRows.ts';
 import { tableRows } from '../../src/charts/tableRows.ts';
@@ -29,6 +30,17 @@ function inputUnder(node: ReactNode): Input | null {
   return null;
 }
 
+interface PageProps {
+  readonly line: TableRow;
+  readonly edits: RowEdits;
+  readonly onInput: (input: Input | null) => void;
+}
+
+function Page({ line, edits, onInput }: PageProps) {
+  onInput(inputUnder(<RowLine line={line} unit="in" isPointed={false} isActive edits={edits} />));
+  return null;
+}
+
 /** A plan, and the field of one of its rows as it was drawn before any key was pressed. */
 function desk(start: Plan, row: number) {
   let plan = start;
@@ -40,12 +52,10 @@ function desk(start: Plan, row: number) {
   }));
   const line = tableRows(plan, girthLine(plan), null)[row - 1] as TableRow;
   let input: Input | null = null;
-  const Page = () => {
-    const drawn = <RowLine line={line} unit="in" isPointed={false} isActive edits={edits} />;
-    input = inputUnder(drawn);
-    return null;
+  const onInput = (found: Input | null) => {
+    input = found;
   };
-  renderToStaticMarkup(<Page />);
+  renderToStaticMarkup(<Page line={line} edits={edits} onInput={onInput} />);
   return {
     press: (key: string) =>
       (input as Input | null)?.onKeyDown({ key, shiftKey: false, preventDefault() {} }),
