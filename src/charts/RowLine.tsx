@@ -8,13 +8,9 @@ import { limits } from '../plan/limits.ts';
 import type { Unit } from '../plan/schema.ts';
 import { formatChange, formatLength, shownChange } from '../plan/units.ts';
 import { gapChange } from './gapChange.ts';
+import type { RowEdits } from './rowEdits.ts';
 import { SeverityMark, severityBefore } from './SeverityMark.tsx';
 import type { TableRow } from './tableRows.ts';
-
-export interface RowEdits {
-  readonly set: (row: number, girth: number, merge?: string) => void;
-  readonly clear: (row: number) => void;
-}
 
 export interface RowLineProps {
   readonly line: TableRow;
@@ -90,6 +86,7 @@ function PlannedGirth({ line: { row, planned, isByHand }, unit, edits }: Planned
         label={rowTableWords.plannedOf(row)}
         hideLabel
         mm={planned}
+        present={() => edits.byHand(row) ?? planned}
         unit={unit}
         least={limits.girth.least}
         most={limits.girth.most}

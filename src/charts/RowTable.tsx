@@ -1,12 +1,11 @@
 import { memo, useEffect, useMemo, useRef, useState } from 'react';
-import { girthLineWords } from '#words/girthLine.ts';
 import { rowTableWords as words } from '#words/rowTable.ts';
 import { unitWords } from '#words/units.ts';
 import { WordHelp } from '../form/WordHelp.tsx';
 import type { Basket } from '../model/basket.ts';
-import { clearRow, setRowByHand } from '../plan/edit.ts';
 import type { Plan } from '../plan/schema.ts';
 import { RowLine } from './RowLine.tsx';
+import { rowEdits } from './rowEdits.ts';
 import { tableRows } from './tableRows.ts';
 import type { ChangePlan } from './useGirthEdits.ts';
 import { useRowPointing } from './useRowPointing.ts';
@@ -41,16 +40,7 @@ export const RowTable = memo(function RowTable(props: RowTableProps) {
   useEffect(() => {
     latest.current = { present, onChange };
   });
-  const [edits] = useState(() => ({
-    set(at: number, girth: number, merge?: string) {
-      const { present: now, onChange: tell } = latest.current;
-      tell(setRowByHand(now(), at, girth), girthLineWords.acts.setRow(at), merge);
-    },
-    clear(at: number) {
-      const { present: now, onChange: tell } = latest.current;
-      tell(clearRow(now(), at), girthLineWords.acts.clearRow(at));
-    },
-  }));
+  const [edits] = useState(() => rowEdits(() => latest.current));
 
   return (
     <div className="row-table">

@@ -15,6 +15,8 @@ export interface LengthFieldProps {
   readonly word?: TradeWord | undefined;
   /** Length shown, mm. */
   readonly mm: number;
+  /** The length at the moment of an edit, mm, where it may be newer than the one shown. */
+  readonly present?: (() => number) | undefined;
   readonly unit: Unit;
   /** Least and most allowed, mm. */
   readonly least: number;
@@ -27,19 +29,20 @@ export interface LengthFieldProps {
 /** A length typed in any unit. What cannot be read stays as typed, with the reason beneath it. */
 export function LengthField(props: LengthFieldProps) {
   const { label, word, mm, unit, least, most, onCommit, hideLabel = false } = props;
+  const { present = () => mm } = props;
   const id = useId();
   const limits = { label, unit, least, most };
   const { typed, problem, type, refuse, forget, take } = useDraft(mm, onCommit);
   const shown = formatLength(mm, unit);
   const commit = () => {
-    if (typed === null || isAsShown(typed, mm, unit)) return forget();
+    if (typed === null || isAsShown(typed, present(), unit)) return forget();
     const entry = lengthEntry(typed, limits);
     if (entry.ok) take(entry.mm, false);
     else refuse(entry.problem);
   };
   const step = (by: number, large: boolean) => {
     const entry = typed === null ? null : lengthEntry(typed, limits);
-    const to = steppedLength(entry?.ok ? entry.mm : mm, unit, by, large);
+    const to = steppedLength(entry?.ok ? entry.mm : present(), unit, by, large);
     take(Math.min(most, Math.max(least, to)), true);
   };
   const onKeyDown = (event: KeyboardEvent) => {

@@ -1,10 +1,10 @@
 import { benchWords } from '#words/bench.ts';
 import { listWords } from '#words/lists.ts';
-import { furthestOff } from '../../model/replan/furthestOff.ts';
-import { formatLength, shownChange } from '../../plan/units.ts';
+import { formatLength } from '../../plan/units.ts';
 import { AimFields } from './AimFields.tsx';
 import type { BenchWork } from './benchWork.ts';
-import { isReplanNew, plannedTape, replannedTape, tellable } from './benchWork.ts';
+import { isReplanNew, shownOff, tellable } from './benchWork.ts';
+import { furtherText } from './furtherText.ts';
 import { LimitFields } from './LimitFields.tsx';
 import { missedAims } from './missedAims.ts';
 import { ReplanRows } from './ReplanRows.tsx';
@@ -59,21 +59,4 @@ function stateText(work: BenchWork): string {
   const apart = off < 0 ? words.rowTighter(from, by) : words.rowWider(from, by);
   const standing = Math.abs(off) < tellable ? words.rowAsPlanned(from) : apart;
   return course.isTaken ? listWords.sentences([standing, words.isTaken]) : standing;
-}
-
-/** How much wider row `row` is, woven or replanned, than planned, mm, as both are shown. */
-function shownOff(work: BenchWork, row: number): number {
-  return shownChange(plannedTape(work, row), replannedTape(work, row), work.plan.display.unit);
-}
-
-/** That the way back begins by leading away, where it does, so that nobody takes it for a mistake. */
-function furtherText(work: BenchWork): string | null {
-  const { planned, replan } = work.course;
-  const furthest = furthestOff(planned, replan.girths, replan.from, tellable);
-  if (!furthest) return null;
-  const { row } = furthest;
-  const off = shownOff(work, row);
-  const by = formatLength(Math.abs(off), work.plan.display.unit);
-  const told = off < 0 ? words.furtherTighter(row, by) : words.furtherWider(row, by);
-  return listWords.sentences([told, words.whyFurther]);
 }

@@ -48,6 +48,11 @@ export function replannedTape({ course, over, record }: BenchWork, row: number):
   return measured ?? (course.replan.girths[row] ?? Number.NaN) + (over[row] ?? 0);
 }
 
+/** How much wider row `row` is, woven or replanned, than planned, mm, as both are shown. */
+export function shownOff(work: BenchWork, row: number): number {
+  return shownChange(plannedTape(work, row), replannedTape(work, row), work.plan.display.unit);
+}
+
 /** How much wider than the row below it row `row` is to be, mm, as both are shown. */
 export function changeOf(work: BenchWork, row: number): number {
   const { unit } = work.plan.display;
