@@ -19,7 +19,13 @@ export const conditions = [chosen, ...defaultClientConditions];
 /** @type {{ language: string }} */
 export const { language } = await words('language');
 
-/** @type {{ pageWords: typeof import('../src/words/en/page.ts')['pageWords'] }} */
+if (language.split('-')[0] !== chosen.split('-')[0]) {
+  throw new Error(
+    `src/words/${chosen} was asked for, and package.json leads to words of "${language}": see docs/translating.md`,
+  );
+}
+
+/** @type {{ pageWords: typeof import('#words/page.ts')['pageWords'] }} */
 export const { pageWords } = await words('page');
 
 /** @param {string} file */
