@@ -1,5 +1,5 @@
 import { benchWords } from '#words/bench.ts';
-import { formatLength } from '../../plan/units.ts';
+import { formatLength, shownChange } from '../../plan/units.ts';
 import type { BenchWork } from './benchWork.ts';
 import { tellable } from './benchWork.ts';
 
@@ -75,7 +75,9 @@ function apartText(
   unit: BenchWork['plan']['display']['unit'],
 ): string {
   if (had === undefined || shape === undefined) return '';
-  const off = had - shape;
+  const off = shownChange(shape, had, unit);
   const said = off > 0 ? more : less;
-  return Math.abs(off) > tellable ? said(formatLength(Math.abs(off), unit)) : '';
+  return Math.abs(had - shape) > tellable && off !== 0
+    ? said(formatLength(Math.abs(off), unit))
+    : '';
 }

@@ -84,14 +84,21 @@ interface FactProps {
 function Fact({ name, now, plan, moved = 0, unit }: FactProps) {
   const off = shownChange(plan, now, unit);
   const isTold = Math.abs(now - plan) > tellable && off !== 0;
-  const standing = isTold ? words.toPlan(formatChange(off, unit)) : benchWords.asPlanned;
+  const change = isTold ? formatChange(off, unit) : null;
   return (
     <div>
       <dt>{name}</dt>
       <dd>
         {formatLength(now, unit)}
-        <small>{moved === 0 ? standing : words.moved(standing, moved)}</small>
+        <small>{standing(change, moved)}</small>
       </dd>
     </div>
   );
+}
+
+/** How it stands to the plan: by `change`, where there is one to tell, and moved up by so many rows. */
+function standing(change: string | null, moved: number): string {
+  if (moved === 0) return change === null ? benchWords.asPlanned : words.toPlan(change);
+  const rows = words.moved(moved);
+  return change === null ? rows : words.both(change, rows);
 }

@@ -50,7 +50,7 @@ export function RowCard({ work }: { readonly work: BenchWork }) {
 
 /** What the hand does with the weaver. */
 function verb(change: number): string {
-  return change > 0 ? words.letOut : words.drawIn;
+  return change > 0 ? words.letOut : words.pullIn;
 }
 
 /** What comes next, so that it can be made ready. */

@@ -22,7 +22,7 @@ export const benchWords = {
     byPlan: 'By the plan: weave to a tape girth of',
     byReplan: 'By the replan: weave to a tape girth of',
     letOut: 'let out',
-    drawIn: 'draw in',
+    pullIn: 'pull in',
     keepGirth: 'keep the girth',
     next: (row: number, what: string) => `Row ${row}: ${what}`,
     allWoven: (rows: number) => `All ${rows} rows are woven`,
@@ -115,10 +115,12 @@ export const benchWords = {
     belly: (row: number) => `Belly, row ${row}`,
     rim: 'Rim',
     height: 'Height',
-    toPlan: (change: string) => `${change} to the plan`,
+    toPlan: (change: string) => `${change} against the plan`,
     /** `rows` is how many rows it has moved up, below 0 down. */
-    moved: (standing: string, rows: number) =>
-      `${standing}, ${Math.abs(rows)} ${Math.abs(rows) === 1 ? 'row' : 'rows'} ${rows > 0 ? 'higher' : 'lower'}`,
+    moved: (rows: number) =>
+      `${Math.abs(rows)} ${Math.abs(rows) === 1 ? 'row' : 'rows'} ${rows > 0 ? 'higher' : 'lower'} than planned`,
+    /** Both of these. */
+    both: (change: string, moved: string) => `${change}, ${moved}`,
     outline: 'As it stands and will stand',
   },
 
