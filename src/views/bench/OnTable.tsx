@@ -4,10 +4,11 @@ import { BenchChart } from '../../charts/bench/BenchChart.tsx';
 import { OutlineDrawing } from '../../charts/OutlineDrawing.tsx';
 import { outline } from '../../mesh/outline.ts';
 import type { Unit } from '../../plan/schema.ts';
-import { formatChange, formatLength, shownChange } from '../../plan/units.ts';
+import { formatLength } from '../../plan/units.ts';
 import { AcrossRows } from './AcrossRows.tsx';
 import type { BenchWork } from './benchWork.ts';
-import { plannedTape, replannedTape, tellable } from './benchWork.ts';
+import { plannedTape, replannedTape } from './benchWork.ts';
+import { standing } from './standing.ts';
 
 const words = benchWords.table;
 
@@ -82,23 +83,13 @@ interface FactProps {
 }
 
 function Fact({ name, now, plan, moved = 0, unit }: FactProps) {
-  const off = shownChange(plan, now, unit);
-  const isTold = Math.abs(now - plan) > tellable && off !== 0;
-  const change = isTold ? formatChange(off, unit) : null;
   return (
     <div>
       <dt>{name}</dt>
       <dd>
         {formatLength(now, unit)}
-        <small>{standing(change, moved)}</small>
+        <small>{standing({ now, plan, moved, unit })}</small>
       </dd>
     </div>
   );
-}
-
-/** How it stands to the plan: by `change`, where there is one to tell, and moved up by so many rows. */
-function standing(change: string | null, moved: number): string {
-  if (moved === 0) return change === null ? benchWords.asPlanned : words.toPlan(change);
-  const rows = words.moved(moved);
-  return change === null ? rows : words.both(change, rows);
 }
