@@ -52,7 +52,17 @@ export function ShelfPage() {
         )}
         <DemoShelf />
       </main>
-      {db && shown && <VersionDialog key={shown} db={db} id={shown} card={cardOf(cards, shown)} />}
+      {db && shown && (
+        <VersionDialog
+          key={shown}
+          db={db}
+          id={shown}
+          card={cardOf(cards, shown)}
+          onClose={() => {
+            globalThis.location.hash = '#shelf';
+          }}
+        />
+      )}
       <FileDrop onFiles={take} words={shelfWords.drop} />
     </div>
   );
