@@ -13,6 +13,7 @@ import { UpdateNotice } from './views/UpdateNotice.tsx';
 const compare = fetched(async () => (await import('./views/compare/ComparePage.tsx')).ComparePage);
 const bench = fetched(async () => (await import('./views/bench/BenchPage.tsx')).BenchPage);
 const shelf = fetched(async () => (await import('./views/shelf/ShelfPage.tsx')).ShelfPage);
+const versions = fetched(async () => (await import('./views/shelf/VersionsHere.tsx')).VersionsHere);
 const ask = fetched(async () => (await import('./views/ask/AskDialog.tsx')).AskDialog);
 
 /** Fetched when the page has been open for a while, ms, so that the bench opens without a connection too. */
@@ -47,7 +48,15 @@ function Page() {
   const hash = useHash();
   useLink(hash);
   const place = placeOf(hash, isComparing);
-  if (place === 'plan') return <Studio />;
+  if (place === 'plan') {
+    const [, of] = /^#versions=(.+)$/.exec(hash) ?? [];
+    return (
+      <>
+        <Studio />
+        {of && <versions.View id={of} />}
+      </>
+    );
+  }
   const { View } = pages[place];
   return <View standIn={<p className="waiting">{appWords.waiting[place]}</p>} />;
 }

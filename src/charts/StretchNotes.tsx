@@ -17,7 +17,7 @@ export interface StretchNotesProps {
   readonly unit: Unit;
 }
 
-/** How each stretch opens or pulls in, written outside the line. */
+/** How each stretch lets out or pulls in, written outside the line. */
 export const StretchNotes = memo(function StretchNotes(props: StretchNotesProps) {
   const { frame, planned, tape, stretches, unit } = props;
   let free = frame.bottom - 20;

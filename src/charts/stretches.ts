@@ -1,4 +1,4 @@
-/** The stretches of the girth line between its points, and how fast each opens or pulls in. */
+/** The stretches of the girth line between its points, and how fast each lets out or pulls in. */
 import { girthLineWords } from '#words/girthLine.ts';
 import type { GirthPoint, Unit } from '../plan/schema.ts';
 import { formatLength } from '../plan/units.ts';
@@ -9,7 +9,7 @@ export interface Stretch {
   /** Rows it runs between; the first stretch starts at the base, row 0. */
   readonly from: number;
   readonly to: number;
-  /** Change of girth over the whole stretch, mm; positive opens. */
+  /** Change of girth over the whole stretch, mm; positive lets out. */
   readonly change: number;
 }
 
@@ -35,7 +35,7 @@ export function stretches(
 }
 
 /**
- * What a weaver does on a stretch: `opens` `1/8 in a row`, `pulls in` `1/16 in every 3 rows`,
+ * What a weaver does on a stretch: `lets out` `1/8 in a row`, `pulls in` `1/16 in every 3 rows`,
  * or `straight` and nothing more.
  */
 export function stretchNote(
@@ -45,7 +45,7 @@ export function stretchNote(
   const least = leastChange[unit];
   const rows = to - from;
   if (rows < 1 || Math.abs(change) < least / 2) return { act: words.straight, amount: '' };
-  const act = change > 0 ? words.opens : words.pullsIn;
+  const act = change > 0 ? words.letsOut : words.pullsIn;
   const perRow = Math.abs(change) / rows;
   if (perRow >= least * 0.75) return { act, amount: words.eachRow(formatLength(perRow, unit)) };
   const every = Math.max(2, Math.round(least / perRow));

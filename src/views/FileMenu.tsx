@@ -1,5 +1,6 @@
 import { useCallback, useRef, useState } from 'react';
 import { appWords } from '#words/app.ts';
+import { useKeepState } from '../keep/shelf/keepState.ts';
 import { presentStudio, useStudio } from '../keep/useStudio.ts';
 import { FilePick } from './FilePick.tsx';
 import { fetched } from './fetched.tsx';
@@ -17,6 +18,7 @@ export function FileMenu({ onFiles }: Props) {
   const [isOpen, setOpen] = useState(false);
   const [isLinked, setLinked] = useState(false);
   const id = useStudio(({ history }) => history.id);
+  const hasShelf = useKeepState(({ db }) => db !== null);
   const hasSettled = useStudio(({ basket }) => basket !== null);
   const menu = useRef<HTMLDivElement>(null);
   const button = useRef<HTMLButtonElement>(null);
@@ -52,7 +54,11 @@ export function FileMenu({ onFiles }: Props) {
         <button type="button" onClick={act(() => setLinked(true))}>
           {appWords.file.copyLink}
         </button>
-        <a className="menu-link" href={`#shelf=${id}`}>
+        <a
+          className="menu-link"
+          href={hasShelf ? `#versions=${id}` : '#shelf'}
+          onClick={() => shut(true)}
+        >
           {appWords.file.earlierVersions}
         </a>
         <button type="button" disabled={!hasSettled} onClick={act(saveRowsNow)}>

@@ -1,6 +1,15 @@
 import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
-import { atRest, expectUsable, fact, measure, presentRow, press, target } from './benchDesk.ts';
+import {
+  atRest,
+  expectUsable,
+  fact,
+  lengthIn,
+  measure,
+  presentRow,
+  press,
+  target,
+} from './benchDesk.ts';
 import type { OpenedApp } from './chromium.ts';
 import { openApp } from './chromium.ts';
 import { fileFrom, keptWhole } from './desk.ts';
@@ -31,6 +40,25 @@ test.each(screens)(
   },
 );
 
+/** Every change of the rows to come is the difference of the two girths told. */
+async function expectChangesOnPaper(page: Page, present: number): Promise<void> {
+  const rows = await page
+    .locator('.next-rows li')
+    .evaluateAll((all) =>
+      all.map((row) =>
+        ['strong', 'span:last-child'].map((at) => row.querySelector(at)?.textContent),
+      ),
+    );
+  expect(rows).toHaveLength(4);
+  let before = present;
+  for (const [girth = 0, change] of rows.map((texts) =>
+    texts.map((text) => lengthIn(text ?? '')),
+  )) {
+    expect(change).toBeCloseTo(girth - before, 6);
+    before = girth;
+  }
+}
+
 async function weave({ page, context }: OpenedApp): Promise<void> {
   await atRest(page);
   const rim = await fact(page, 'Rim');
@@ -49,6 +77,7 @@ async function weave({ page, context }: OpenedApp): Promise<void> {
   expect(await target(page)).toBeLessThan(before - 3);
   await atRest(page);
   const replanned = await target(page);
+  await expectChangesOnPaper(page, replanned);
 
   await page.reload();
   await atRest(page);

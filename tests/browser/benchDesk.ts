@@ -31,8 +31,9 @@ export async function fact(page: Page, name: string): Promise<number> {
   return lengthIn(await told.locator('dd').evaluate((dd) => dd.firstChild?.textContent ?? ''));
 }
 
-function lengthIn(text: string | null): number {
-  const parsed = parseLength((text ?? '').trim(), 'in');
+/** A length or a change as it is told in inches, mm. */
+export function lengthIn(text: string | null): number {
+  const parsed = parseLength((text ?? '').trim(), 'in', { signed: true });
   return parsed.ok ? parsed.mm : Number.NaN;
 }
 

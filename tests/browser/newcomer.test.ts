@@ -148,7 +148,7 @@ test('a girth moved by key is told with row, girth and change, and then with wha
   const point = girthPoint(page, 1);
   await point.focus();
   for (let step = 0; step < 6; step += 1) await page.keyboard.press('Shift+ArrowLeft');
-  const told = /^row 20: girth [\d /]+ in, (opens|pulls in) [\d/]+ in .+ after it$/;
+  const told = /^row 20: girth [\d /]+ in, (lets out|pulls in) [\d/]+ in .+ after it$/;
   expect(await point.getAttribute('aria-valuetext')).toMatch(told);
   await expect.poll(() => spoken.textContent(), patience).not.toBe(before);
   expect(await spoken.textContent()).toContain(await summaryOf(page, 'Belly'));

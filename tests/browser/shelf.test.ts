@@ -40,7 +40,9 @@ test('a version that was kept by name is opened beside the plan and brought back
   await page.keyboard.press('Enter');
   await page.locator('.version-name', { hasText: 'before the fair' }).waitFor();
   await page.keyboard.press('Escape');
-  await page.getByRole('link', { name: 'Back to the plan' }).click();
+  // back where one came from
+  await expect.poll(() => page.locator('dialog.versions').count(), patience).toBe(0);
+  expect(await page.getByRole('button', { name: /^File/ }).evaluate(isFocused)).toBe(true);
   await girthPoint(page, 1).focus();
   for (let step = 0; step < 5; step += 1) await page.keyboard.press('ArrowLeft');
   expect(await girthOf(girthPoint(page, 1))).toBeLessThan(girth);
@@ -267,6 +269,8 @@ async function named(page: Page, name: string): Promise<void> {
   await field.fill(name);
   await field.press('Enter');
 }
+
+const isFocused = (one: Element) => one === document.activeElement;
 
 async function versions(page: Page): Promise<void> {
   await page.getByRole('button', { name: /^File/ }).click();

@@ -22,7 +22,7 @@ const half = 0.6;
  * What is doubtful about a tape girth, or null.
  *
  * @param expected tape girth the row was woven to, mm
- * @param least the shortest a row there can be, mm: the base girth less all that rows can draw in
+ * @param least the shortest a row there can be, mm: the base girth less all that rows can pull in
  */
 export function girthDoubt(
   tape: number,

@@ -1,7 +1,7 @@
 import { benchWords } from '#words/bench.ts';
 import { listWords } from '#words/lists.ts';
 import { unitWords } from '#words/units.ts';
-import { formatLength } from '../../plan/units.ts';
+import { formatLength, shownChange } from '../../plan/units.ts';
 import type { BenchWork } from './benchWork.ts';
 import { tellable } from './benchWork.ts';
 
@@ -77,7 +77,9 @@ function apartText(
   unit: BenchWork['plan']['display']['unit'],
 ): string {
   if (had === undefined || shape === undefined) return '';
-  const off = had - shape;
+  const off = shownChange(shape, had, unit);
   const said = off > 0 ? more : less;
-  return Math.abs(off) > tellable ? said(formatLength(Math.abs(off), unit)) : '';
+  return Math.abs(had - shape) > tellable && off !== 0
+    ? said(formatLength(Math.abs(off), unit))
+    : '';
 }

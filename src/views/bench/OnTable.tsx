@@ -4,10 +4,11 @@ import { BenchChart } from '../../charts/bench/BenchChart.tsx';
 import { OutlineDrawing } from '../../charts/OutlineDrawing.tsx';
 import { outline } from '../../mesh/outline.ts';
 import type { Unit } from '../../plan/schema.ts';
-import { formatChange, formatLength, shownChange } from '../../plan/units.ts';
+import { formatLength } from '../../plan/units.ts';
 import { AcrossRows } from './AcrossRows.tsx';
 import type { BenchWork } from './benchWork.ts';
-import { plannedTape, replannedTape, tellable } from './benchWork.ts';
+import { plannedTape, replannedTape } from './benchWork.ts';
+import { standing } from './standing.ts';
 
 const words = benchWords.table;
 
@@ -82,15 +83,12 @@ interface FactProps {
 }
 
 function Fact({ name, now, plan, moved = 0, unit }: FactProps) {
-  const off = shownChange(plan, now, unit);
-  const isTold = Math.abs(now - plan) > tellable && off !== 0;
-  const standing = isTold ? words.toPlan(formatChange(off, unit)) : benchWords.asPlanned;
   return (
     <div>
       <dt>{name}</dt>
       <dd>
         {formatLength(now, unit)}
-        <small>{moved === 0 ? standing : words.moved(standing, moved)}</small>
+        <small>{standing({ now, plan, moved, unit })}</small>
       </dd>
     </div>
   );

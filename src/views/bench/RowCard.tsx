@@ -51,7 +51,7 @@ export function RowCard({ work }: { readonly work: BenchWork }) {
 
 /** What the hand does with the weaver. */
 function verb(change: number): string {
-  return change > 0 ? rowStepWords.letOut : rowStepWords.drawIn;
+  return change > 0 ? rowStepWords.letOut : rowStepWords.pullIn;
 }
 
 /** What comes next, so that it can be made ready. */

@@ -16,7 +16,8 @@ export function missedAims(work: BenchWork): string[] {
   const missed: string[] = [];
   const say = (at: Aimed, sentence: (aim: string, nearest: string) => string) => {
     if (Math.abs(at.aim - at.reached) < tellable) return;
-    missed.push(sentence(length(at, at.aim), length(at, at.reached)));
+    const [aim, nearest] = [length(at, at.aim), length(at, at.reached)];
+    if (aim !== nearest) missed.push(sentence(aim, nearest));
   };
   if (from < work.rows) say(rim, words.rim);
   if (belly) say(belly, (aim, nearest) => words.belly(belly.row, aim, nearest));

@@ -57,7 +57,17 @@ export function ShelfPage() {
         )}
         <DemoShelf />
       </main>
-      {db && shown && <VersionDialog key={shown} db={db} id={shown} card={cardOf(cards, shown)} />}
+      {db && shown && (
+        <VersionDialog
+          key={shown}
+          db={db}
+          id={shown}
+          card={cardOf(cards, shown)}
+          onClose={() => {
+            globalThis.location.hash = '#shelf';
+          }}
+        />
+      )}
       <FileDrop onFiles={take} words={shelfWords.drop} />
       <HelpPage dialog={help.dialog} page="shelf" onTour={leaveForTour} />
     </div>

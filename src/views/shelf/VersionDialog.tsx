@@ -15,21 +15,20 @@ interface Props {
   readonly id: string;
   /** Undefined until the shelf is read, or for a plan that is not on it. */
   readonly card: Card | undefined;
+  /** Goes back to where one came from. */
+  readonly onClose: () => void;
 }
 
 const words = shelfWords.versions;
 
 /** The earlier versions of a plan, named and automatic, the newest first. */
-export function VersionDialog({ db, id, card }: Props) {
+export function VersionDialog({ db, id, card, onClose }: Props) {
   const dialog = useRef<HTMLDialogElement>(null);
   const title = useId();
   const versions = useVersions(db, id);
   useEffect(() => dialog.current?.showModal(), []);
-  const close = () => {
-    globalThis.location.hash = '#shelf';
-  };
   return (
-    <dialog ref={dialog} className="ask versions" aria-labelledby={title} onClose={close}>
+    <dialog ref={dialog} className="ask versions" aria-labelledby={title} onClose={onClose}>
       <header className="versions-head">
         <h2 id={title}>{card ? shelfWords.card.versionsOf(card.name) : words.ofThePlan}</h2>
         <button type="button" onClick={() => dialog.current?.close()}>

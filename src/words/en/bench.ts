@@ -111,10 +111,12 @@ export const benchWords = {
     belly: (row: number) => `Belly, row ${row}`,
     rim: 'Rim',
     height: 'Height',
-    toPlan: (change: string) => `${change} to the plan`,
+    toPlan: (change: string) => `${change} against the plan`,
     /** `rows` is how many rows it has moved up, below 0 down. */
-    moved: (standing: string, rows: number) =>
-      `${standing}, ${Math.abs(rows)} ${Math.abs(rows) === 1 ? 'row' : 'rows'} ${rows > 0 ? 'higher' : 'lower'}`,
+    moved: (rows: number) =>
+      `${Math.abs(rows)} ${Math.abs(rows) === 1 ? 'row' : 'rows'} ${rows > 0 ? 'higher' : 'lower'} than planned`,
+    /** Both of these. */
+    both: (change: string, moved: string) => `${change}, ${moved}`,
     outline: 'As it stands and will stand',
   },
 

@@ -5,7 +5,7 @@ export const demoWords = {
     notes:
       'Second evening at the Tidemill orchard. Holds a good picking of eating apples. Push the ' +
       'middle of the base in well while the stakes are wet, so that it stands on its four corners. ' +
-      'Pins off after row 8; belly about row 20; then draw in evenly to the rim.',
+      'Pins off after row 8; belly about row 20; then pull in evenly to the rim.',
   },
   labelPot: {
     name: 'Label pot',

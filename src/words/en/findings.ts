@@ -35,11 +35,11 @@ export const findingWords = {
   },
 
   ruffles: (where: string, row: number, by: string, takes: string) =>
-    `${where} will ruffle: row ${row} opens by ${by}, and a wall that ` +
-    `lies quite flat takes ${takes}. Spread the opening over more rows.`,
+    `${where} will ruffle: row ${row} is let out by ${by}, and a wall that ` +
+    `lies quite flat takes ${takes}. Let out over more rows.`,
   folds: (where: string, row: number, by: string, takes: string) =>
-    `${where} will fold in: row ${row} closes by ${by}, and a wall ` +
-    `that lies quite flat takes ${takes}. Spread the drawing in over more rows.`,
+    `${where} will fold in: row ${row} is pulled in by ${by}, and a wall ` +
+    `that lies quite flat takes ${takes}. Pull in over more rows.`,
   girthNotReached: (at: {
     readonly where: string;
     readonly row: number;
@@ -69,7 +69,7 @@ export const findingWords = {
     `Push the middle of the base in further (${liftNow ? `more than the ${liftNow} it has now` : 'it has no lift now'}).`,
   stakesOverlap: (where: string, by: string, shaved: string) =>
     `${where}: neighbouring stakes lie over one another by ${by} (up to ` +
-    `${shaved} can be shaved off). Draw in less, or use narrower or fewer stakes.`,
+    `${shaved} can be shaved off). Pull in less, or use narrower or fewer stakes.`,
   stakesFarApart: (where: string, apart: string, allowed: string) =>
     `${where}: stakes stand up to ${apart} apart, where ${allowed} is let pass, ` +
     'and carry the weaver badly. Add stakes, or open out less.',

@@ -31,7 +31,7 @@ export const girthLineWords = {
   /** What a weaver does on a stretch of the line, and how much of it. */
   stretch: {
     straight: 'straight',
-    opens: 'opens',
+    letsOut: 'lets out',
     pullsIn: 'pulls in',
     eachRow: (length: string) => `${length} a row`,
     everyRows: (length: string, rows: number) => `${length} every ${rows} rows`,

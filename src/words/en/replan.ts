@@ -9,7 +9,7 @@ export const replanWords = {
     twice: (girth: string, times: string, expected: string, row: number) =>
       `${girth} is ${times} times the ${expected} of row ${row}. Was the tape round once?`,
     tooShort: (girth: string, row: number, least: string) =>
-      `${girth} is shorter than the base allows: even drawn in all the way, row ${row} would ` +
+      `${girth} is shorter than the base allows: even pulled in all the way, row ${row} would ` +
       `measure ${least}. Is it the whole way round?`,
     half: (girth: string, times: string, expected: string, row: number) =>
       `${girth} is ${times} times the ${expected} of row ${row}. Half the way?`,

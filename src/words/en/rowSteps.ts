@@ -20,7 +20,7 @@ export const rowStepWords = {
   fanned: 'lay the row flat round the base',
   turnUp: 'turn the sides up',
   letOut: 'let out',
-  drawIn: 'draw in',
+  pullIn: 'pull in',
   keep: 'keep the girth',
   widest: (girth: string) => `widest: ${girth}`,
   endThin: (length: string) => `end thin over ${length}, above where it began`,

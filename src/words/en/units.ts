@@ -21,7 +21,7 @@ export const unitWords = {
   typed: {
     nothing: 'Type a length, such as 3 1/2, 3.5 in or 89 mm.',
     negative: (typed: string) => `“${typed}”: the length cannot be negative.`,
-    otherUnit: (typed: string) => `“${typed}”: a length ends in in, ", cm, mm or in nothing.`,
+    otherUnit: (typed: string) => `“${typed}”: the unit is in, ", cm or mm, or none at all.`,
     comma: (typed: string) =>
       `“${typed}”: the comma can be read two ways; leave it out or use a point.`,
     noNumber: (typed: string) => `“${typed}”: not a number, such as 3 1/2 or 3.5.`,

@@ -58,7 +58,7 @@ function turns({ plan, rows }: Basket): { readonly row: number; readonly text: s
     if (!one || !other || from === 0) return [];
     const change = other.tapeGirth - one.tapeGirth;
     const level = Math.abs(change) < 0.004 * one.tapeGirth;
-    const way = change > 0 ? w.letOut : w.drawIn;
+    const way = change > 0 ? w.letOut : w.pullIn;
     return [{ row: from + 1, text: level ? w.keep : way }];
   });
 }
