@@ -2,8 +2,8 @@ import { drawnWords } from '#words/drawn.ts';
 import type { Basket } from '../../model/basket.ts';
 import type { Strand as Stock } from '../../model/net/net.ts';
 import { strandColour } from '../../plan/dyes.ts';
+import { weaveFacts } from '../../plan/weaveFacts.ts';
 import type { Strand } from '../strandMesh.ts';
-import { isSpiral } from '../weave.ts';
 import type { HoopLap } from './hoop.ts';
 import { hoopLap } from './hoop.ts';
 import type { InTheWay } from './inTheWay.ts';
@@ -118,7 +118,8 @@ function seam({ plan, net }: Basket, line: RimLine, end: number, least: number):
   const pitch = net.rows.at(-1)?.pitch ?? 0;
   const band = plan.bands.at(-1);
   if (!band || !(pitch > 0)) return least;
-  // rows of a spiral lie higher from end to end, by a row in a turn
-  const start = isSpiral(band.weave) ? 0.5 - (end % line.ends) / line.ends : 0;
+  // rows of a spiral lie higher from end to end, by as many rows as it climbs in a turn
+  const { climb } = weaveFacts[band.weave];
+  const start = climb * (0.5 - (end % line.ends) / line.ends);
   return (Math.ceil(least / pitch - start) + start) * pitch;
 }
