@@ -9,7 +9,7 @@ import { sweepStrands } from './sweepStrands.ts';
 export interface BasketMesh {
   /** Vertices carry the index of their stake in `net.stakes`. */
   readonly stakes: StrandMesh;
-  /** Vertices carry their row, 1 … R, and come in the order of the rows. */
+  /** Vertices carry their row, 1 … R. */
   readonly weavers: StrandMesh;
   /** A board, the rows woven flat in a base, rim and handle. */
   readonly fittings: StrandMesh;

@@ -1,6 +1,5 @@
 /** Over and under: on which face of an end each row lies. */
 import type { Basket } from '../model/basket.ts';
-import { weaveFacts } from '../plan/weaveFacts.ts';
 
 /** How a band's weaver goes, as the plan names it. */
 export type Weave = Basket['plan']['bands'][number]['weave'];
@@ -8,20 +7,15 @@ export type Weave = Basket['plan']['bands'][number]['weave'];
 /**
  * Whether the weaver of `row` passes outside `end`.
  *
- * A continuous weaver changes sides at every end it meets, a twill at every second one, the turn of the
+ * A continuous weaver and a twined pair change sides at every end they meet, a twill at every second one, the turn of the
  * row included: round k begins k · `ends` strokes on. So on an odd count the rows of a plain weave
  * alternate and those of a twill step by one end, which way depends on what the count leaves over from
  * fours (`twillStep`); on other counts they repeat their own path or show no diagonal, and that is what
- * is shown. All others alternate by end and row.
+ * is shown. Of two weavers that chase each other each goes on in every other row, so those and
+ * closed rounds alternate by end and row.
  */
 export function weaverIsOutside(weave: Weave, row: number, end: number, ends: number): boolean {
-  if (weave === 'continuous') return (row * ends + end) % 2 === 0;
+  if (weave === 'continuous' || weave === 'twined') return (row * ends + end) % 2 === 0;
   if (weave === 'twill') return (row * ends + end) % 4 < 2;
   return (row + end) % 2 === 0;
-}
-
-/** Whether one weaver makes all rows of its band, climbing a row each time round. */
-export function isSpiral(weave: Weave): boolean {
-  const { climb, strandsInRow } = weaveFacts[weave];
-  return climb === 1 && strandsInRow === 1;
 }

@@ -1,6 +1,6 @@
 /**
- * Weavers as strands: closed rounds, twined pairs, and a weaver that goes on as one spiral that rises
- * by a row each time round. Stakes stand in the middle of the wall and the weaver passes them on
+ * Weavers as strands: closed rounds, and weavers that go on as a spiral, rising by a row each time round, or
+ * by two where two chase each other; a twined pair goes on side by side. Stakes stand in the middle of the wall and the weaver passes them on
  * either side (Peirce's straight stakes), half of both thicknesses off.
  * Hot loops over typed arrays: `!` says that an index is inside.
  */
@@ -8,6 +8,7 @@ import { drawnWords } from '#words/drawn.ts';
 import type { Basket } from '../model/basket.ts';
 import type { Net } from '../model/net/net.ts';
 import { strandColour } from '../plan/dyes.ts';
+import { weaveFacts } from '../plan/weaveFacts.ts';
 import type { Crossings } from './crossings.ts';
 import { crossings, field, stride } from './crossings.ts';
 import type { FirstRows } from './firstRows.ts';
@@ -16,7 +17,7 @@ import { stakeRoom } from './room.ts';
 import { sectionOf } from './section.ts';
 import type { Strand } from './strandMesh.ts';
 import { tangentAt } from './surface.ts';
-import { isSpiral, weaverIsOutside } from './weave.ts';
+import { weaverIsOutside } from './weave.ts';
 
 /** Above so many crossings a gap is drawn with one section instead of two. */
 const many = 5000;
@@ -57,20 +58,23 @@ export function weaverStrands(basket: Basket, normals: Float64Array): Strand[] {
       colour: strandColour(stretch.band.colour),
       seed: 4000,
     });
-    if (isSpiral(stretch.band.weave)) {
-      const name = drawnWords.weaverOfRows(stretch.first, stretch.last);
-      return [look(name, spiral(ground, stretch), false)];
+    const { first, last, band } = stretch;
+    const { climb, weavers, strandsInRow } = weaveFacts[band.weave];
+    if (climb === 0) {
+      return Array.from({ length: last - first + 1 }, (_, at) =>
+        look(
+          drawnWords.weaverOfRows(first + at, first + at),
+          round(ground, first + at, band),
+          true,
+        ),
+      );
     }
-    const strands: Strand[] = [];
-    for (let row = stretch.first; row <= stretch.last; row += 1) {
-      strands.push(look(drawnWords.weaverOfRow(row), round(ground, row, stretch.band, 1), true));
-      if (stretch.band.weave === 'twined') {
-        strands.push(
-          look(drawnWords.secondWeaverOfRow(row), round(ground, row, stretch.band, -1), true),
-        );
-      }
-    }
-    return strands;
+    return Array.from({ length: weavers * strandsInRow }, (_, at) => {
+      const way =
+        at < weavers ? { behind: at, side: 1 as const } : { behind: 0, side: -1 as const };
+      const name = at === 0 ? drawnWords.weaverOfRows : drawnWords.secondWeaverOfRows;
+      return look(name(first, last), spiral(ground, stretch, way), false);
+    });
   });
 }
 
@@ -91,47 +95,79 @@ function stretches({ net, plan }: Basket): Stretch[] {
   return found;
 }
 
-/** One closed row. `side` −1 is the second strand of a twined pair, which goes the other way. */
-function round(ground: Ground, row: number, band: Band, side: 1 | -1): Crossings {
+/** One closed row. */
+function round(ground: Ground, row: number, band: Band): Crossings {
   const ends = ground.net.ends.length;
   const { rise, share } = ground.lift(row);
   const path = crossings(ends);
-  const bow = band.weave === 'twined' ? 0.56 * band.weaver.thickness : 0;
   for (let end = 0; end < ends; end += 1) {
-    const sign = side * (weaverIsOutside(band.weave, row, end, ends) ? 1 : -1);
     place(path, end, ground, row, end, rise);
     path.data[end * stride + field.width] = share * band.weaver.width;
-    path.data[end * stride + field.bow] = -sign * bow;
     path.strand[end] = row;
   }
-  finish(path, ground, band, side, true);
+  const strokes = Array.from({ length: ends }, (_, end) => ({ end, row }));
+  finish(path, ground, band, strokes, 1, true);
   return path;
 }
 
+/** One of the weavers of a spiral: how many rows it begins behind the first, and its side of a twined pair. */
+interface Way {
+  readonly behind: number;
+  readonly side: 1 | -1;
+}
+
+/** A weaver meeting an end: in which row it would be there if rows did not climb. */
+interface Stroke {
+  readonly end: number;
+  readonly row: number;
+}
+
 /**
- * One weaver for all rows of a stretch, from half a row under its first row's line to half a row
- * over its last, kept between the stretch's lower and upper edge: so it begins and ends at half its
- * width, as a tapered weaver does, and both edges stay level.
+ * A weaver that goes on through all rows of a stretch, from half a row under its first row's line to half
+ * a row over its last, kept between the stretch's lower and upper edge: so it begins and ends at half its
+ * width, as a tapered weaver does, and both edges stay level. Of two that chase each other the second
+ * begins half a turn from the first.
  */
-function spiral(ground: Ground, { band, first, last }: Stretch): Crossings {
+function spiral(ground: Ground, { band, first, last }: Stretch, { behind, side }: Way): Crossings {
   const ends = ground.net.ends.length;
-  const count = (last - first + 1) * ends + 1;
+  const { climb, strandsInRow } = weaveFacts[band.weave];
+  /** Height of the weaver's middle `stroke` ends on from end 0, in rows. */
+  const heightAt = (stroke: number) => first + behind + (climb * stroke) / ends - climb / 2;
+  const strokeAt = (height: number) => ((height - first - behind + climb / 2) * ends) / climb;
+  const start = Math.ceil(strokeAt(first - 0.5) - 1e-9);
+  const count = Math.floor(strokeAt(last + 0.5) + 1e-9) - start + 1;
   const path = crossings(count);
+  const strokes: Stroke[] = [];
   for (let at = 0; at < count; at += 1) {
-    const isLast = at === count - 1;
-    const row = isLast ? last : first + Math.floor(at / ends);
-    const rise = isLast ? 0.5 : (at % ends) / ends - 0.5;
-    const low = Math.max(first - 0.5, row + rise - 0.5);
-    const full = Math.min(last + 0.5, row + rise + 0.5);
-    const high = at === 0 || isLast ? low + 0.4 * (full - low) : full;
+    const isTip = at === 0 || at === count - 1;
+    const turn = Math.floor((start + at) / ends);
+    const end = start + at - turn * ends;
+    const height = heightAt(start + at);
+    const low = Math.max(first - 0.5, height - 0.5);
+    const full = Math.min(last + 0.5, height + 0.5);
+    const high = isTip ? low + 0.4 * (full - low) : full;
     const middle = (low + high) / 2;
+    const row = Math.min(last, Math.max(first, Math.round(height + 1e-9)));
     const { rise: up, share } = ground.lift(middle);
-    place(path, at, ground, row, at % ends, middle - row + up);
+    place(path, at, ground, row, end, middle - row + up);
     path.data[at * stride + field.width] = share * band.weaver.width * (high - low);
     path.strand[at] = row;
+    strokes.push({ end, row: first + behind + climb * turn });
+    if (strandsInRow === 2) {
+      // between two ends the strands of a pair cross, one over the other
+      const sign = side * (isOutside(band, strokes[at]!, ends) ? 1 : -1);
+      path.data[at * stride + field.bow] = -sign * pairBow * band.weaver.thickness;
+    }
   }
-  finish(path, ground, band, 1, false);
+  finish(path, ground, band, strokes, side, false);
   return path;
+}
+
+/** How far a strand of a twined pair bows up or down where the two cross, in thicknesses. */
+const pairBow = 0.56;
+
+function isOutside({ weave }: Band, { row, end }: Stroke, ends: number): boolean {
+  return weaverIsOutside(weave, row, end, ends);
 }
 
 /**
@@ -174,7 +210,14 @@ function place(
 }
 
 /** Fills in tangents and bearings, and moves each place to its side of the stake. */
-function finish(path: Crossings, ground: Ground, band: Band, side: 1 | -1, closed: boolean): void {
+function finish(
+  path: Crossings,
+  ground: Ground,
+  band: Band,
+  strokes: readonly Stroke[],
+  side: 1 | -1,
+  closed: boolean,
+): void {
   const { data, count } = path;
   const { net, room } = ground;
   const { thickness } = band.weaver;
@@ -186,7 +229,7 @@ function finish(path: Crossings, ground: Ground, band: Band, side: 1 | -1, close
     const before = at > 0 ? here - stride : here + Math.max(0, around - stride);
     const after = at + 1 < count ? here + stride : here - Math.max(0, around - stride);
     tangentAt(tangents, 3 * at, data, before, here, after, data, here + field.normal);
-    const end = net.ends[at % ends]!;
+    const end = net.ends[strokes[at]!.end]!;
     const nearest = Math.min(
       before === here ? Number.POSITIVE_INFINITY : distance(data, before, here),
       after === here ? Number.POSITIVE_INFINITY : distance(data, here, after),
@@ -199,13 +242,11 @@ function finish(path: Crossings, ground: Ground, band: Band, side: 1 | -1, close
   }
   for (let at = 0; at < count; at += 1) {
     const here = at * stride;
-    const end = net.ends[at % ends]!;
-    const stake = net.stakes[end.stake]?.strand.thickness ?? 0;
+    const stroke = strokes[at]!;
+    const stake = net.stakes[net.ends[stroke.end]!.stake]?.strand.thickness ?? 0;
     const row = path.strand[at]!;
-    // the last place of a spiral is end 0 of the row to come
-    const turn = !closed && at === count - 1 ? row + 1 : row;
-    const sign = side * (weaverIsOutside(band.weave, turn, at % ends, ends) ? 1 : -1);
-    const clear = standOff(ground, row, at % ends, tangents, 3 * at, sign, data, here);
+    const sign = side * (isOutside(band, stroke, ends) ? 1 : -1);
+    const clear = standOff(ground, row, stroke.end, tangents, 3 * at, sign, data, here);
     const off = sign * ((stake + thickness) / 2 + clear);
     for (let axis = 0; axis < 3; axis += 1) {
       data[here + axis]! += off * data[here + field.normal + axis]!;

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { isSpiral, weaverIsOutside } from '../../src/mesh/weave.ts';
+import { weaverIsOutside } from '../../src/mesh/weave.ts';
 import { twillStep } from '../../src/plan/weaveFacts.ts';
 
 /** Over ('o', outside) and under ('u') of `count` ends from `row`, end 0 on: along the weaver's way. */
@@ -49,9 +49,13 @@ test('a twill repeats itself on a multiple of four, and steps two at a time on t
   expect(above?.slice(0, 28)).toBe(below?.slice(2));
 });
 
-test('one weaver that goes on and a twill are spirals, all others are not', () => {
-  const spirals = (['continuous', 'rounds', 'twined', 'chased', 'twill'] as const).filter(isSpiral);
-  expect(spirals).toEqual(['continuous', 'twill']);
+test('a twined pair goes on over and under as it climbs, on an odd and on an even count', () => {
+  for (const ends of [28, 29]) {
+    const sides = Array.from({ length: 4 * ends }, (_, at) =>
+      weaverIsOutside('twined', Math.floor(at / ends), at % ends, ends),
+    );
+    expect(sides.every((is, at) => at === 0 || is !== sides[at - 1])).toBe(true);
+  }
 });
 
 test('a continuous weaver changes sides at every end, and on an even count repeats its own path', () => {

@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
 import { basketMesh } from '../../src/mesh/basketMesh.ts';
+import type { Crossings } from '../../src/mesh/crossings.ts';
 import { field, stride } from '../../src/mesh/crossings.ts';
 import { firstRows } from '../../src/mesh/firstRows.ts';
 import { nodeNormals } from '../../src/mesh/surface.ts';
@@ -100,4 +101,81 @@ test('a twill on an odd count is one spiral too', () => {
   const basket = startBasket(bandPlan({ weave: 'twill' }));
   const strands = weaverStrands(basket, nodeNormals(basket.net, basket.positions));
   expect(strands.map(({ closed }) => closed)).toEqual([false]);
+});
+
+test('two weavers that chase each other climb two rows a turn, half a turn apart, and never lie on one side together', () => {
+  const basket = startBasket(
+    demoPlan((plan) => {
+      plan.oddEnd = { kind: 'none' } as never;
+      Object.assign(plan.bands[0] ?? {}, { weave: 'chased' });
+    }),
+  );
+  const ends = basket.net.ends.length;
+  expect(ends).toBe(28);
+  const strands = weaverStrands(basket, nodeNormals(basket.net, basket.positions));
+  expect(strands.map(({ closed }) => closed)).toEqual([false, false]);
+  for (const { path } of strands) expect(path.count).toBe(16 * ends + 1);
+  const [first, second] = strands.map(({ path }) => passes(path, basket.positions));
+  // over a foot of end 3 in the middle of the wall both pass in turn, a row apart
+  const both = [...(first ?? []), ...(second ?? [])]
+    .filter(({ end, high }) => end === 3 && high > 60 && high < 100)
+    .sort((one, other) => one.high - other.high);
+  expect(both.length).toBeGreaterThan(6);
+  both.slice(1).forEach((pass, at) => {
+    const below = both[at];
+    expect(pass.isFirst).not.toBe(below?.isFirst);
+    expect(pass.isOutside).not.toBe(below?.isOutside);
+  });
+  // each comes by again two rows further up the leaning wall
+  both.slice(2).forEach(({ high }, at) => {
+    const rise = (high - (both[at]?.high ?? 0)) / (2 * 4.488);
+    expect(rise).toBeGreaterThan(0.85);
+    expect(rise).toBeLessThan(1.01);
+  });
+
+  function passes(path: Crossings, positions: Float64Array) {
+    return Array.from({ length: path.count }, (_, at) => {
+      const here = [0, 1, 2].map((axis) => path.data[at * stride + axis] ?? 0) as [
+        number,
+        number,
+        number,
+      ];
+      // the end it meets is the one whose stake is nearest
+      const near = basket.net.ends.map(({ nodes }) => {
+        const from = minus(here, pointOf(positions, nodes[path.strand[at] ?? 0] ?? 0));
+        return size(from);
+      });
+      const end = near.indexOf(Math.min(...near));
+      const node = basket.net.ends[end]?.nodes[path.strand[at] ?? 0] ?? 0;
+      const normal = pointOf(nodeNormals(basket.net, positions), node);
+      const off = dot(minus(here, pointOf(positions, node)), normal);
+      return { end, high: here[2], isOutside: off > 0, isFirst: path === strands[0]?.path };
+    });
+  }
+});
+
+test('a twined pair goes on as two strands, one outside wherever the other is inside', () => {
+  const basket = startBasket(
+    bandPlan({ weave: 'twined', weaver: { section: 'round', width: 2, thickness: 2 } }),
+  );
+  const normals = nodeNormals(basket.net, basket.positions);
+  const [one, other, ...more] = weaverStrands(basket, normals);
+  expect(more).toEqual([]);
+  expect([one?.closed, other?.closed]).toEqual([false, false]);
+  expect([one?.path.count, other?.path.count]).toEqual([29 * 32 + 1, 29 * 32 + 1]);
+  for (let at = 1; at < 29 * 32; at += 1) {
+    const place = (strand = one) =>
+      [0, 1, 2].map((axis) => strand?.path.data[at * stride + axis] ?? 0) as [
+        number,
+        number,
+        number,
+      ];
+    const row = one?.path.strand[at] ?? 0;
+    const node = basket.net.ends[at % 29]?.nodes[row] ?? 0;
+    const between = dot(minus(place(one), place(other)), pointOf(normals, node));
+    const isOutside = weaverIsOutside('twined', row, at % 29, 29);
+    expect(Math.sign(between)).toBe(isOutside ? 1 : -1);
+    // half of stake and strand on either side
+    expect(Math.abs(between)).toBeGreaterThan(0.95 * (1 + 2));
+  }
 });

@@ -20,6 +20,14 @@ export function earWidth({ bow, ear }: Swing): number {
   return Math.max(2, Math.min(bow.width, 0.3 * ear.spread));
 }
 
+/**
+ * How far further in the middle of a whole strand lies than that of its thinned leg, mm: it is thinned
+ * from the inside, so that its outer face goes straight up past what lies on the wall.
+ */
+export function shoulder({ thickness }: Swing['bow'], folded: number): number {
+  return Math.max(0, thickness - folded) / 2;
+}
+
 /** One ear at `end`, flat against the wall; thinned where it passes behind the inside hoop. */
 export function earStrand(
   name: string,
@@ -55,7 +63,7 @@ export function earStrand(
   const way = along(place);
   const loop = Array.from({ length: pieces + 1 }, (_, step): Place => {
     const angle = (Math.PI * step) / pieces;
-    const foot = plus(place.at, place.out, -inward);
+    const foot = plus(place.at, place.out, -inward - shoulder(bow, folded));
     const centre = plus(foot, place.up, middle + radius * Math.sin(angle));
     return { at: plus(centre, way, -radius * Math.cos(angle)), face: place.out };
   });

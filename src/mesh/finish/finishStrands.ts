@@ -19,6 +19,6 @@ export function finishStrands(
       return Math.min(apart, line.ends - apart) < feet.reach + 0.45;
     });
   const names = stakes.map(({ name }) => name);
-  const rim = rimStrands(basket, line, isFree, names);
+  const rim = rimStrands(basket, line, isFree, names, feet?.legs ?? []);
   return feet ? [...rim, ...handleStrands(basket, line, rimSizes(basket, line), feet)] : rim;
 }

@@ -8,7 +8,8 @@ import type { Plan } from '../../plan/schema.ts';
 import type { Strand } from '../strandMesh.ts';
 import { archPlaces } from './arch.ts';
 import type { Swing } from './ear.ts';
-import { earStrand, earWidth } from './ear.ts';
+import { earStrand, earWidth, shoulder } from './ear.ts';
+import type { InTheWay } from './inTheWay.ts';
 import type { RimLine } from './rimLine.ts';
 import { crossingOf } from './rimLine.ts';
 import type { RimSizes } from './rimStrands.ts';
@@ -24,6 +25,8 @@ type Handle = Exclude<Plan['handle'], { readonly kind: 'none' }>;
 export interface HandleFeet {
   readonly ends: readonly [number, number];
   readonly reach: number;
+  /** What of it stands through the rim. */
+  readonly legs: readonly InTheWay[];
 }
 
 /** Feet of the plan's handle: in the middle of the two sides that it spans, or null for no handle. */
@@ -31,12 +34,19 @@ export function handleFeet({ plan }: Basket, line: RimLine): HandleFeet | null {
   const { handle } = plan;
   if (handle.kind === 'none') return null;
   const axis = handle.kind === 'fixed' && handle.across === 'length' ? 'x' : 'y';
-  const legs =
-    handle.kind === 'swing' ? (handle.ear.spread + earWidth(handle)) / 2 : handle.bow.width / 2;
-  return {
-    ends: [crossingOf(line, axis, -1), crossingOf(line, axis, 1)],
-    reach: (legs * line.ends) / line.length,
-  };
+  const inEnds = (mm: number) => (mm * line.ends) / line.length;
+  const [half, aside] =
+    handle.kind === 'swing'
+      ? [earWidth(handle) / 2, handle.ear.spread / 2]
+      : [handle.bow.width / 2, 0];
+  const ends = [crossingOf(line, axis, -1), crossingOf(line, axis, 1)] as const;
+  const legs = ends.flatMap((end) =>
+    (aside > 0 ? [-aside, aside] : [0]).map((off) => ({
+      end: end + inEnds(off),
+      half: inEnds(half),
+    })),
+  );
+  return { ends, reach: inEnds(half + aside), legs };
 }
 
 /** All strands of the handle. */
@@ -61,7 +71,8 @@ export function handleStrands(
   const places: Place[] = [...near.places, ...arch, ...far.places.toReversed()];
   const colour = strandColour('honey');
   const bow = strandAlong(places, { name: partWords.handleBow, stock, colour, seed: 90 });
-  const wrap = wrapStrand(arch.slice(1, -1), handle.bow, handle.wrap.width);
+  const first = near.places.length + 1;
+  const wrap = wrapStrand(bow, first, first + arch.length - 3, handle.wrap.width);
   if (handle.kind !== 'swing') return [bow, wrap];
   const ears = feet.ends.map((end, side) =>
     earStrand(drawnWords.ear(side + 1), line, sizes, handle, folded, end),
@@ -85,7 +96,11 @@ function hook(line: RimLine, sizes: RimSizes, handle: Swing, folded: number, end
   const wide = Math.min(1, (1.4 * opening) / width);
   const headroom = Math.sqrt(opening ** 2 - ((wide * width) / 2) ** 2);
   const high = sizes.top + 3 + headroom - thickness / 2 - 0.6;
-  const hole = plus(plus(at, out, -(line.half + folded / 2)), up, high);
+  const hole = plus(
+    plus(at, out, -(line.half + folded / 2 + shoulder(handle.bow, folded))),
+    up,
+    high,
+  );
   // the face looks away from the middle of the bow all the way: outward on the leg, down under the ear
   const place = (outward: number, rise: number, faceOut: number, faceUp: number): Place => ({
     at: plus(plus(hole, level, outward), [0, 0, rise]),
@@ -108,18 +123,20 @@ function hook(line: RimLine, sizes: RimSizes, handle: Swing, folded: number, end
 function leg(line: RimLine, sizes: RimSizes, { bow }: Handle, folded: number, end: number): Foot {
   const thin = Math.min(1, folded / bow.thickness);
   const inward = line.widest + folded / 2;
-  const below = [0.97, 0.8, 0.6, 0.4, 0.2].map((share): Place => {
+  const below = [0.95, 0.8, 0.6, 0.4, 0.2].map((share, tip): Place => {
     const { at, out } = line.under(end, share * line.wall);
-    return { at: plus(at, out, -inward), face: out, thick: thin, wide: 0.9 };
+    // pointed, so that the tip finds its way behind the first rows
+    const [thick, wide] = tip === 0 ? [0.4 * thin, 0.6] : [thin, 0.9];
+    return { at: plus(at, out, -inward), face: out, thick, wide };
   });
   const { at, out, up } = line.place(end);
   const over = (high: number): Place => ({
-    at: plus(plus(at, out, -inward), up, high),
+    at: plus(plus(at, out, -(line.half + folded / 2)), up, high),
     face: out,
     thick: thin,
   });
   return {
     places: [...below, over(sizes.hoopBottom), over(sizes.top)],
-    from: over(sizes.top + 6).at,
+    from: plus(over(sizes.top + 6).at, out, -shoulder(bow, folded)),
   };
 }

@@ -11,12 +11,15 @@ export const drawnWords = {
     stake: (number: number) => `stake ${number}`,
     added: (number: number) => `added stake ${number}`,
   } satisfies Record<Stake['part'], (number: number) => string>,
-  weaverOfRows: (first: number, last: number) => `weaver of rows ${first} to ${last}`,
-  weaverOfRow: (row: number) => `weaver of row ${row}`,
-  secondWeaverOfRow: (row: number) => `second weaver of row ${row}`,
+  weaverOfRows: (first: number, last: number) => `weaver of ${rows(first, last)}`,
+  secondWeaverOfRows: (first: number, last: number) => `second weaver of ${rows(first, last)}`,
   weaverOfFlatRows: 'weaver of the flat rows',
   tuck: (end: number, stake: string) => `tuck of end ${end}, ${stake}`,
   lashing: 'lashing',
   ear: (number: number) => `ear ${number}`,
   board: 'board',
 };
+
+function rows(first: number, last: number): string {
+  return first === last ? `row ${first}` : `rows ${first} to ${last}`;
+}
