@@ -8,9 +8,14 @@ import { threeParts } from './.config/threeParts.mjs';
 const project = import.meta.dirname;
 
 /** Left to `npm run test:browser:long`. */
-const longBrowserRuns = ['killed', 'notKept', 'accessibleStage', 'words', 'wordsKept'].map(
-  (name) => `tests/browser/${name}.test.ts`,
-);
+const longBrowserRuns = [
+  'killed',
+  'notKept',
+  'accessibleStage',
+  'accessibleThemes',
+  'words',
+  'wordsKept',
+].map((name) => `tests/browser/${name}.test.ts`);
 
 /**
  * The app's root is `src`, where its page lives. Vitest is given the project itself as root, so

@@ -3,12 +3,11 @@ import { useComparison } from './keep/compareHere.ts';
 import { useOpenQuestion } from './views/ask/asking.ts';
 import { useHash } from './views/bench/useHash.ts';
 import { fetched } from './views/fetched.tsx';
-import { KeepNotice } from './views/keep/KeepNotice.tsx';
 import { Mishap } from './views/Mishap.tsx';
+import { Notices } from './views/Notices.tsx';
 import { SafetyNet } from './views/SafetyNet.tsx';
 import { Studio } from './views/Studio.tsx';
 import { useLink } from './views/take/useLink.ts';
-import { UpdateNotice } from './views/UpdateNotice.tsx';
 
 const compare = fetched(async () => (await import('./views/compare/ComparePage.tsx')).ComparePage);
 const bench = fetched(async () => (await import('./views/bench/BenchPage.tsx')).BenchPage);
@@ -29,8 +28,7 @@ export function App() {
   return (
     <SafetyNet under={(error) => <Mishap error={error} />}>
       <Page />
-      <UpdateNotice />
-      <KeepNotice />
+      <Notices />
       <Question />
     </SafetyNet>
   );

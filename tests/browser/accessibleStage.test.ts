@@ -11,6 +11,7 @@ const views: readonly View[] = [
   { name: 'stage, row by row, colours, sizes', go: showAll, within: '.stage-room' },
   { name: 'what the stage is saved as', go: openSaves, within: '.stage-room', isOver: true },
   { name: 'two baskets compared', go: compare, within: '.compare-stage' },
+  { name: 'one laid over the other', go: layOver, within: '.compare-stage' },
 ];
 
 test.each([
@@ -44,6 +45,20 @@ test('in colours of a person’s own, the legend still shows those of the rows',
   expect((await seenColours(page, ramp)).count).toBeGreaterThan(8);
 });
 
+test('in colours of a person’s own, the legend of two baskets has the colours of their lines in the picture', async () => {
+  const { page } = desk();
+  await compare(page);
+  await layOver(page);
+  const colours = () =>
+    page
+      .locator('.over-legend .compare-line')
+      .evaluateAll((lines) => lines.map((line) => getComputedStyle(line).stroke));
+  const forced = await colours();
+  await page.emulateMedia({ colorScheme: 'dark', forcedColors: 'none' });
+  expect(forced).toEqual(await colours());
+  expect(new Set(forced).size).toBe(2);
+});
+
 async function showAll(page: Page): Promise<void> {
   await page.getByLabel('Colour rows by').selectOption('lean');
   await press(page, 'Sizes');
@@ -59,4 +74,9 @@ async function openSaves(page: Page): Promise<void> {
 async function compare(page: Page): Promise<void> {
   await press(page, 'Compare');
   await expect.poll(() => page.locator('.side-state[data-rested=true]').count(), patience).toBe(2);
+}
+
+async function layOver(page: Page): Promise<void> {
+  await press(page, 'B over A');
+  await page.locator('.over-legend').waitFor();
 }

@@ -10,6 +10,8 @@ export interface Look {
   readonly width: number;
   readonly height: number;
   readonly colorScheme: 'light' | 'dark';
+  /** Colours of the person's own; default `none` */
+  readonly forcedColors?: 'active' | 'none';
 }
 
 /** Every view, each reached from the one before. */
@@ -37,10 +39,10 @@ export const everyView: readonly View[] = [
 export async function openAnew(
   page: Page,
   address: string,
-  { width, height, colorScheme }: Look,
+  { width, height, colorScheme, forcedColors = 'none' }: Look,
 ): Promise<void> {
   await page.setViewportSize({ width, height });
-  await page.emulateMedia({ colorScheme });
+  await page.emulateMedia({ colorScheme, forcedColors });
   await page.goto('about:blank');
   const cdp = await page.context().newCDPSession(page);
   const origin = address.replace(/\/$/, '');

@@ -37,7 +37,7 @@ export async function faultsOf(
  * Serious and critical findings of axe in `within`, each with the places it is at. Printed pages are
  * pictures to it.
  */
-export async function axeFinds(page: Page, within = 'body'): Promise<readonly string[]> {
+async function axeFinds(page: Page, within = 'body'): Promise<readonly string[]> {
   const { violations } = await new AxeBuilder({ page })
     .include(within)
     .exclude('.print-page')
@@ -55,7 +55,7 @@ const controls =
   'button, select, textarea, input:not([type=hidden]), a[href], summary, [role=slider], [role=tab]';
 
 /** Controls smaller than `least` each way, CSS px. A tick or a dot counts with the label around it. */
-export function tooSmall(page: Page, least: number): Promise<readonly string[]> {
+function tooSmall(page: Page, least: number): Promise<readonly string[]> {
   return page.evaluate(
     ({ controls, least }) => {
       const within = document.querySelector('dialog:modal') ?? document;

@@ -18,7 +18,8 @@ import {
   rested,
   summaryOf,
 } from './desk.ts';
-import { axeFinds, tooSmall } from './everyone.ts';
+import type { View } from './everyone.ts';
+import { faultsOf } from './everyone.ts';
 import type { FolderServer } from './folderServer.ts';
 import { folderServer } from './folderServer.ts';
 
@@ -101,9 +102,11 @@ test('a newer app waits until it is asked for, and another window is told', asyn
 
   const notice = page.locator('.update-notice');
   await notice.waitFor(patience);
-  expect(await axeFinds(page, '.update-notice')).toEqual([]);
-  expect(await tooSmall(page, 48)).toEqual([]);
+  expect(await faultsOf(page, seenAs(['light', 'dark'], 48), 'all')).toEqual({});
   await other.locator('.update-notice').waitFor(patience);
+  await other.bringToFront();
+  expect(await faultsOf(other, seenAs(['dark', 'light'], 24), 'all')).toEqual({});
+  await page.bringToFront();
   expect(await page.title()).not.toContain('Newer');
   expect(await page.evaluate(() => 'mark' in globalThis)).toBe(true);
 
@@ -124,6 +127,23 @@ test('a newer app waits until it is asked for, and another window is told', asyn
     outsideRequests: [],
   });
 });
+
+/** The notice of a newer app on a desktop and on a phone, each in one of the themes. */
+function seenAs(themes: readonly ['light' | 'dark', 'light' | 'dark'], least: number): View[] {
+  const windows = [
+    { width: 1440, height: 900 },
+    { width: 360, height: 740 },
+  ] as const;
+  return windows.map((size, at) => ({
+    name: `a newer app, ${size.width} px, ${themes[at]}`,
+    within: '.update-notice',
+    least,
+    async go(page) {
+      await page.setViewportSize(size);
+      await page.emulateMedia({ colorScheme: themes[at] ?? null });
+    },
+  }));
+}
 
 /** The cable is pulled and the server is gone. */
 async function loseNetwork(): Promise<void> {

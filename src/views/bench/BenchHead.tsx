@@ -36,13 +36,13 @@ export function BenchHead({ work, isAwake, onHelp }: Props) {
           <option value="new">{words.oneMore}</option>
         </select>
       </label>
+      {isAwake && <span className="bench-awake soft">{words.awake}</span>}
+      <HelpButton onHelp={onHelp} />
       {!isKept && (
         <p className="bench-warning" role="status">
           {words.notKept}
         </p>
       )}
-      {isAwake && <span className="bench-awake soft">{words.awake}</span>}
-      <HelpButton onHelp={onHelp} />
     </header>
   );
 }
