@@ -80,6 +80,7 @@ test('the shelf, versions, and what is asked', async () => {
   await page.locator('.version-line').nth(1).waitFor();
   await look('versions put by by themselves');
   await page.keyboard.press('Escape');
+  await page.locator('.versions').waitFor({ state: 'detached' });
   await page.goto(page.url().replace(/#.*/, '#plan'));
   await rested(page);
   const plan = { ...trug.plan, name: '5', notes: '' };
