@@ -4,7 +4,8 @@
  *
  * What counts as text: anything written between the tags of JSX, an attribute that is read out or
  * shown, a string in which a word stands beside a space, and a string that begins like a sentence.
- * A single word in lower case may be a key of the document or text; that is left to the reader.
+ * A single word in lower case may be a key of the document or text; that is left to the reader, but for the
+ * key of a unit (`unit`), which is not to be shown or put into words: its letters are words too.
  */
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
@@ -62,6 +63,8 @@ export function strayTexts(file, source) {
   const found = [];
   const machine = forTheMachine.get(file);
   let isMet = false;
+  /** Names in this file of words and of parts of them. @type {Set<string>} */
+  const wordNames = new Set();
   /** @param {any} node @param {string} text */
   const tell = (node, text) => {
     if (machine?.test(text.trim())) {
@@ -82,12 +85,55 @@ export function strayTexts(file, source) {
       for (const one of node) walk(one, isShown);
       return;
     }
-    if (typeof node.type !== 'string' || isMachine(node)) return;
+    if (typeof node.type !== 'string') return;
+    noteWords(node, wordNames);
+    if (isMachine(node)) return;
+    if (isUnitShown(node, wordNames)) tell(node, 'the key of a unit');
     const shown = isShown || (node.type === 'JSXAttribute' && shownAttributes.test(nameOf(node)));
     const text = textOf(node);
     if (text !== undefined && isText(text, node.type === 'JSXText' || shown)) tell(node, text);
     for (const value of Object.values(node)) walk(value, shown);
   }
+}
+
+/**
+ * Notes the names that an import of words, or a constant taken from such a name, brings.
+ *
+ * @param {any} node
+ * @param {Set<string>} names
+ */
+function noteWords(node, names) {
+  if (node.type === 'ImportDeclaration' && node.source.value.startsWith('#words/')) {
+    for (const { local } of node.specifiers) names.add(local.name);
+  }
+  if (node.type !== 'VariableDeclarator' || !names.has(rootOf(node.init))) return;
+  const { id } = node;
+  const parts =
+    id.type === 'ObjectPattern' ? id.properties.map((/** @type {any} */ one) => one.value) : [id];
+  for (const { name } of parts) if (name) names.add(name);
+}
+
+/**
+ * Whether `unit` stands in JSX or in a template, or is given to a function of the words.
+ *
+ * @param {any} node
+ * @param {ReadonlySet<string>} names
+ */
+function isUnitShown(node, names) {
+  const isUnit = (/** @type {any} */ one) =>
+    (one?.type === 'JSXExpressionContainer' ? one.expression : one)?.name === 'unit';
+  if (node.type === 'JSXElement' || node.type === 'JSXFragment') return node.children.some(isUnit);
+  if (node.type === 'TemplateLiteral') return node.expressions.some(isUnit);
+  return (
+    node.type === 'CallExpression' && names.has(rootOf(node.callee)) && node.arguments.some(isUnit)
+  );
+}
+
+/** The name that a chain of members begins with, as `words` of `words.table.title`. @param {any} node */
+function rootOf(node) {
+  let at = node;
+  while (at?.type === 'MemberExpression') at = at.object;
+  return at?.type === 'Identifier' ? at.name : '';
 }
 
 /** @param {any} node */

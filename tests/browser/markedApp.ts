@@ -2,8 +2,10 @@
 import { spawnSync } from 'node:child_process';
 import { join } from 'node:path';
 import type { Page } from 'playwright-core';
+import { appWords } from '#words/app.ts';
 import { writePlan } from '../../src/plan/read.ts';
 import type { Plan } from '../../src/plan/schema.ts';
+import { marked } from '../words/mark.ts';
 import { madeUp, markedProject } from '../words/markedProject.ts';
 import type { AppOptions, OpenedApp } from './chromium.ts';
 import { openApp } from './chromium.ts';
@@ -77,6 +79,14 @@ export async function openPlan(page: Page, plan: Plan): Promise<void> {
     `${number}`,
   );
   await rested(page);
+}
+
+/** Opens every section of the plan panel, on a phone after choosing its tab. */
+export async function openSections(page: Page): Promise<void> {
+  const tab = page.getByRole('tab', { name: marked(appWords).rooms.plan, exact: true });
+  if ((await tab.count()) > 0) await tab.click();
+  const shut = page.locator('.panel [aria-expanded=false]:visible');
+  while ((await shut.count()) > 0) await shut.first().click();
 }
 
 /** Presses a button by its whole name. */

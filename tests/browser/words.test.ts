@@ -28,6 +28,7 @@ import {
   marksMissing,
   openMarked,
   openPlan,
+  openSections,
   openText,
   press,
 } from './markedApp.ts';
@@ -110,7 +111,7 @@ test('plan, charts, findings, tour and help', async () => {
   }
   await page.locator('.finding-remedy').first().click();
   await look('a remedy that can be undone');
-  await press(page, app.undo);
+  await page.locator('.head .button-pair button').first().click();
   await look('a remedy that can be redone');
   await openPlan(page, trug.plan);
   await page.locator('.girth-head .word-help').click();
@@ -248,11 +249,6 @@ test('two plans compared, and the files of it', async () => {
   await look('a file that is none');
   expect(missing).toEqual({});
 });
-
-async function openSections(page: Page): Promise<void> {
-  const shut = page.locator('.panel [aria-expanded=false]:visible');
-  while ((await shut.count()) > 0) await shut.first().click();
-}
 
 async function bothRested(page: Page): Promise<void> {
   await expect.poll(() => page.locator('.side-state[data-rested=true]').count(), patience).toBe(2);

@@ -13,7 +13,17 @@ import { atRest, presentRow } from './benchDesk.ts';
 import type { AppOptions, OpenedApp } from './chromium.ts';
 import { girthPoint, patience, rested } from './desk.ts';
 import { dropped } from './dropped.ts';
-import { builtMarked, marksMissing, openMarked, openPlan, openText, press } from './markedApp.ts';
+import type { View } from './everyone.ts';
+import { faultsOf } from './everyone.ts';
+import {
+  builtMarked,
+  marksMissing,
+  openMarked,
+  openPlan,
+  openSections,
+  openText,
+  press,
+} from './markedApp.ts';
 
 const app = marked(appWords);
 const shelf = marked(shelfWords);
@@ -80,6 +90,7 @@ test('the shelf, versions, and what is asked', async () => {
   await page.locator('.version-line').nth(1).waitFor();
   await look('versions put by by themselves');
   await page.keyboard.press('Escape');
+  await page.locator('.versions').waitFor({ state: 'detached' });
   await page.goto(page.url().replace(/#.*/, '#plan'));
   await rested(page);
   const plan = { ...trug.plan, name: '5', notes: '' };
@@ -129,6 +140,22 @@ test('a link, a clash, and notices about keeping', async () => {
   await press(page, marked(keepNoticeWords).clash.takeTheirs);
   await look('the other one taken');
   expect(missing).toEqual({});
+});
+
+test.each([
+  [1440, 900],
+  [360, 740],
+])('words that are longer by their marks fit at %i × %i', async (width, height) => {
+  const { page } = await open({ width, height });
+  const at = (hash: string) => page.goto(page.url().replace(/#.*|$/, hash));
+  const views: readonly View[] = [
+    { name: 'plan', go: openSections },
+    { name: 'compare', go: (page) => press(page, app.compare) },
+    { name: 'shelf', go: () => at('#shelf') },
+    { name: 'bench', go: () => at('#bench').then(() => atRest(page)) },
+    { name: 'pad', go: (page) => press(page, marked(benchWords).buttons.measured) },
+  ];
+  expect(await faultsOf(page, views, 'places')).toEqual({});
 });
 
 test('without a place to keep plans', async () => {

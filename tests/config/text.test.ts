@@ -12,6 +12,19 @@ test('text is found wherever a person would read it', () => {
   expect(found('export const One = () => <button title={isOld ? "undo" : told} />;')).toBe(1);
 });
 
+test('the key of a unit is found where it would be read', () => {
+  const words = 'import { rowWords } from "#words/row.ts"; const { table } = rowWords;';
+  expect(found(`${words} export const told = (unit: Unit) => table.caption(unit);`)).toBe(1);
+  expect(found(`${words} export const told = (unit: Unit) => rowWords.head(3, unit);`)).toBe(1);
+  expect(found('export const One = ({ unit }) => <span>{unit}</span>;')).toBe(1);
+  expect(found('export const told = (mm: number, unit: Unit) => `$' + '{mm} $' + '{unit}`;')).toBe(
+    1,
+  );
+  expect(found(`${words} export const told = (unit: Unit) => table.caption(signs[unit]);`)).toBe(0);
+  expect(found('export const One = ({ unit }) => <Length unit={unit} />;')).toBe(0);
+  expect(found('export const told = (mm: number, unit: Unit) => lengthText(mm, unit);')).toBe(0);
+});
+
 test('what is written for the machine is no text', () => {
   expect(found('import { one } from "./One two.ts";')).toBe(0);
   expect(found('export const One = () => <p className="soft wide" id="a b" />;')).toBe(0);

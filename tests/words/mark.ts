@@ -34,6 +34,9 @@ function within(value: unknown, change: (one: unknown) => unknown): unknown {
 
 /** What of a text stands outside of marks and has a letter in it; empty where there is no such thing. */
 export function unmarked(text: string): string {
-  const rest = text.replace(/⟦[^⟦⟧]*⟧/g, ' ').replace(/[⟨⟩]/g, ' ');
-  return /\p{L}/u.test(rest) ? rest.replace(/\s+/g, ' ').trim() : '';
+  return text
+    .split(/⟦[^⟦⟧]*⟧/)
+    .filter((piece) => /\p{L}/u.test(piece))
+    .map((piece) => piece.replace(/[⟨⟩\s]+/g, ' ').trim())
+    .join(' … ');
 }

@@ -1,5 +1,6 @@
 /** Tape girth of two baskets, rows or heights going up, with the place where they differ most. */
 import { comparePageWords } from '#words/comparePage.ts';
+import { unitWords } from '#words/units.ts';
 import type { Differences, PlaceDifference } from '../../../model/compare/differences.ts';
 import type { Unit } from '../../../plan/schema.ts';
 import { lengthTicks, rowTicks } from '../../../plan/ticks.ts';
@@ -69,11 +70,17 @@ export function girthLines(
     }),
     line(along('a', places), { ...sideInk.a, width: 0.6 }),
     line(along('b', places), { ...sideInk.b, width: 0.6 }),
-    words(ruler, axis.girth(unit), (plot.left + plot.right) / 2, plot.bottom + 7.6, {
-      ...small,
-      align: 'middle',
-    }),
-    words(ruler, axis[by](unit), left + 2.6, (plot.top + plot.bottom) / 2, {
+    words(
+      ruler,
+      axis.girth(unitWords.length[unit]),
+      (plot.left + plot.right) / 2,
+      plot.bottom + 7.6,
+      {
+        ...small,
+        align: 'middle',
+      },
+    ),
+    words(ruler, axis[by](unitWords.length[unit]), left + 2.6, (plot.top + plot.bottom) / 2, {
       ...small,
       align: 'middle',
       turn: 90,

@@ -1,5 +1,6 @@
 /** The girth line: rows going up, tape girth going out, with the girth written at the turns. */
 import { sheetChartWords } from '#words/sheetChart.ts';
+import { unitWords } from '#words/units.ts';
 import type { Basket } from '../../../model/basket.ts';
 import { lengthTicks, rowTicks } from '../../../plan/ticks.ts';
 import { formatChange, formatLength, shownChange } from '../../../plan/units.ts';
@@ -99,7 +100,7 @@ export function girthFigure(
         words(ruler, label, start, level + 0.9, { size: 7.5 }),
       ];
     }),
-    words(ruler, w.girth(unit), (plot.left + plot.right) / 2, plot.bottom + 8.5, {
+    words(ruler, w.girth(unitWords.length[unit]), (plot.left + plot.right) / 2, plot.bottom + 8.5, {
       size: 7.5,
       ink: inks.soft,
       align: 'middle',
