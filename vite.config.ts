@@ -1,8 +1,10 @@
 import react from '@vitejs/plugin-react';
 import { defineConfig } from 'vitest/config';
 import { conditions, wordsOfPage } from './.config/language.mjs';
+import { noNode } from './.config/noNode.mjs';
 import { offline } from './.config/offline.mjs';
 import { pagePolicy, safeHeaders } from './.config/policy.mjs';
+import { strictBuild } from './.config/strictBuild.mjs';
 import { threeParts } from './.config/threeParts.mjs';
 
 const project = import.meta.dirname;
@@ -25,7 +27,7 @@ export default defineConfig({
   root: 'src',
   publicDir: '../public',
   base: './',
-  plugins: [react(), threeParts(), wordsOfPage(), pagePolicy(), offline()],
+  plugins: [react(), threeParts(), noNode(), wordsOfPage(), pagePolicy(), offline(), strictBuild()],
   worker: { format: 'es' },
   resolve: {
     conditions,

@@ -17,6 +17,9 @@ let passed = 0;
 let failed = 0;
 let skipped = 0;
 
+// a build that warns is a build that fails
+process.env.GIRTHLINE_STRICT = 'yes';
+
 const stages = values.unit
   ? [() => tests('unit')]
   : [

@@ -23,26 +23,57 @@ export interface OutlineLines {
   readonly wall: number;
 }
 
+/** Rim and handle of the basket from the same side (made by `mesh/flatFinish.ts`). */
+export interface FinishLines {
+  readonly hoop: FlatLine;
+  readonly handle: readonly FlatLine[];
+  readonly left: number;
+  readonly right: number;
+  readonly top: number;
+}
+
 export interface OutlineDrawingProps {
   readonly outline: OutlineLines;
+  readonly finish: FinishLines;
   /** Row to mark. */
   readonly row: number | null;
   readonly unit: Unit;
   readonly title: string;
 }
 
+/**
+ * Where all of the drawing lies: x, y, width and height of it, y down, with its rightmost line and the
+ * height of its letters, mm.
+ */
+export function outlineFrame(outline: OutlineLines, finish: FinishLines) {
+  const first = Math.min(outline.left, finish.left);
+  const last = Math.max(outline.right, finish.right);
+  const highest = Math.max(outline.top, finish.top);
+  const letter = Math.max(last - first, highest) * 0.042;
+  const box = [
+    first - letter,
+    -highest - letter,
+    last - first + letter * 10.5,
+    highest + letter * 3.6,
+  ] as const;
+  return { last, letter, box };
+}
+
 /** One side of the basket as a line drawing with its width and height. */
-export function OutlineDrawing({ outline, row, unit, title }: OutlineDrawingProps) {
+export function OutlineDrawing({ outline, finish, row, unit, title }: OutlineDrawingProps) {
   const id = useId();
-  const { left, right, top, wall, width } = outline;
-  const letter = Math.max(width, top) * 0.042;
+  const { left, right, wall, width } = outline;
+  const { last, letter, box } = outlineFrame(outline, finish);
   const marked = outline.rows.find((one) => one.row === row);
   const size = { width: formatLength(width, unit), height: formatLength(wall, unit) };
-  const box = [left - letter, -top - letter, width + letter * 10.5, top + letter * 3.6];
   return (
     <figure className="outline">
       <svg className="outline-drawing" viewBox={box.join(' ')} role="img" aria-labelledby={id}>
         <title id={id}>{drawingWords.outline(title, size.width, size.height)}</title>
+        {finish.handle.map((line) => (
+          <path key={line.join()} className="outline-handle" d={`${flatPath(line)}Z`} />
+        ))}
+        <path className="outline-ground" d={`${flatPath(outline.silhouette)}Z`} />
         <path className="outline-body" d={`${flatPath(outline.silhouette)}Z`} />
         {outline.stakes.map(({ end, line }) => (
           <path key={end} className="outline-stake" d={flatPath(line)} />
@@ -51,6 +82,7 @@ export function OutlineDrawing({ outline, row, unit, title }: OutlineDrawingProp
           <path key={at} className="outline-row" d={flatPath(line)} />
         ))}
         <path className="outline-edge" d={`${flatPath(outline.silhouette)}Z`} />
+        <path className="outline-hoop" d={`${flatPath(finish.hoop)}Z`} />
         <path className="outline-table" d={flatPath(outline.table)} />
         {marked && <path className="outline-marked" d={flatPath(marked.line)} />}
         <g className="outline-size" fontSize={letter}>
@@ -58,8 +90,8 @@ export function OutlineDrawing({ outline, row, unit, title }: OutlineDrawingProp
           <text x={(left + right) / 2} y={letter * 2.15} textAnchor="middle">
             {size.width}
           </text>
-          <path d={`M${right + letter},0V${-wall}`} />
-          <text x={right + letter * 1.4} y={-wall / 2} dy="0.34em">
+          <path d={`M${last + letter},0V${-wall}`} />
+          <text x={last + letter * 1.4} y={-wall / 2} dy="0.34em">
             {drawingWords.wall(size.height)}
           </text>
         </g>

@@ -4,15 +4,14 @@
  */
 import type { Basket } from '../model/basket.ts';
 import { envelope } from './envelope.ts';
+import type { FlatLine } from './flatLines.ts';
+import { nearHalf, reversed, spread } from './flatLines.ts';
 import { flatLoop } from './flatLoop.ts';
 import { reachAt } from './profile.ts';
 import { nodeNormals } from './surface.ts';
 
 /** 'side': seen from the south, length across. 'end': seen from the east, width across. */
 export type OutlineView = 'side' | 'end';
-
-/** A line as x, y, x, y, … in mm; x to the right, y up, the table at y = 0. */
-export type FlatLine = readonly number[];
 
 export interface Outline {
   readonly view: OutlineView;
@@ -186,22 +185,6 @@ function baseLines({ net }: Basket, flat: Float64Array): number[][] {
   });
 }
 
-/** The part of a counter-clockwise loop from its leftmost point round the near side to its rightmost. */
-function nearHalf(loop: readonly number[]): number[] {
-  const count = loop.length / 2;
-  let [low, high] = [0, 0];
-  for (let at = 0; at < count; at += 1) {
-    if (loop[2 * at]! < loop[2 * low]!) low = at;
-    if (loop[2 * at]! > loop[2 * high]!) high = at;
-  }
-  const line: number[] = [];
-  for (let at = low; count > 0; at = (at + 1) % count) {
-    line.push(loop[2 * at]!, loop[2 * at + 1]!);
-    if (at === high) break;
-  }
-  return line;
-}
-
 /** The ends whose wall faces the eye for the most part. */
 function nearEnds(basket: Basket, ends: readonly Int32Array[], flat: Float64Array, axis: 0 | 1) {
   const normals = nodeNormals(basket.net, basket.positions);
@@ -214,18 +197,6 @@ function nearEnds(basket: Basket, ends: readonly Int32Array[], flat: Float64Arra
     const seen = Array.from(ends[end]!);
     return [{ end, line: seen.flatMap((node) => [flat[2 * node]!, flat[2 * node + 1]!]) }];
   });
-}
-
-/** Places from `from` to `to` at which an edge is read, both ends left out. */
-function spread(from: number, to: number): number[] {
-  const steps = 48;
-  return Array.from({ length: steps - 1 }, (_, at) => from + ((to - from) * (at + 1)) / steps);
-}
-
-function reversed(line: FlatLine): number[] {
-  const back: number[] = [];
-  for (let at = line.length - 2; at >= 0; at -= 2) back.push(line[at]!, line[at + 1]!);
-  return back;
 }
 
 function extent(line: FlatLine) {

@@ -1,4 +1,5 @@
-import type { FlatLine, Outline } from './outline.ts';
+import type { FlatLine } from './flatLines.ts';
+import type { Outline } from './outline.ts';
 
 /** A basket's side as SVG path data in a box of 100 by 75, y down: its outer edge and a few rows. */
 export interface Thumbnail {

@@ -1,6 +1,8 @@
 import { useMemo } from 'react';
 import { stageWords } from '#words/stage.ts';
-import { OutlineDrawing } from '../charts/OutlineDrawing.tsx';
+import { OutlineDrawing, outlineFrame } from '../charts/OutlineDrawing.tsx';
+import { flatFinish } from '../mesh/flatFinish.ts';
+import type { OutlineView } from '../mesh/outline.ts';
 import { outline } from '../mesh/outline.ts';
 import type { Basket } from '../model/basket.ts';
 
@@ -16,7 +18,7 @@ const drawn = ['side', 'end'] as const;
 /** Side and end view as line drawings: asked for, or for a browser without WebGL. */
 export function Drawings({ basket, row, isChosen = false }: Props) {
   const outlines = useMemo(
-    () => basket && { side: outline(basket, 'side'), end: outline(basket, 'end') },
+    () => basket && { side: bothOf(basket, 'side'), end: bothOf(basket, 'end') },
     [basket],
   );
   return (
@@ -25,10 +27,11 @@ export function Drawings({ basket, row, isChosen = false }: Props) {
       {basket && outlines && (
         <div className="drawings-pair">
           {drawn.map((view) => (
-            <div key={view} style={{ flexGrow: outlines[view].width }}>
+            <div key={view} style={{ flexGrow: outlines[view].box[2] }}>
               <OutlineDrawing
                 title={stageWords.viewNames[view]}
-                outline={outlines[view]}
+                outline={outlines[view].outline}
+                finish={outlines[view].finish}
                 row={row}
                 unit={basket.plan.display.unit}
               />
@@ -38,4 +41,9 @@ export function Drawings({ basket, row, isChosen = false }: Props) {
       )}
     </div>
   );
+}
+
+function bothOf(basket: Basket, view: OutlineView) {
+  const [drawn, finish] = [outline(basket, view), flatFinish(basket, view)];
+  return { outline: drawn, finish, box: outlineFrame(drawn, finish).box };
 }

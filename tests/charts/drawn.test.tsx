@@ -159,9 +159,23 @@ test('an outline has its size in words and its marked row', () => {
     table: [-10, 0, 110, 0],
     ...{ left: -20, right: 120, bottom: 0, top: 80, width: 140, height: 80, wall: 79 },
   };
+  const finish = {
+    hoop: [-20, 78, 120, 78, 120, 84, -20, 84],
+    handle: [[40, 60, 60, 60, 60, 150, 40, 150]],
+    ...{ left: -20, right: 120, top: 150 },
+  };
   const markup = renderToStaticMarkup(
-    <OutlineDrawing outline={outline} row={3} unit="mm" title="Side view" />,
+    <OutlineDrawing outline={outline} finish={finish} row={3} unit="mm" title="Side view" />,
   );
   expect(markup).toContain('Side view: 140 mm wide, 79 mm high without its rim');
   expect(markup).toContain('outline-marked');
+  // the handle behind the wall, the hoop before it, and room for both
+  const [handle, wall, hoop] = ['handle', 'ground', 'hoop'].map((part) =>
+    markup.indexOf(`outline-${part}`),
+  );
+  expect(handle).toBeGreaterThan(0);
+  expect(wall).toBeGreaterThan(handle ?? 0);
+  expect(hoop).toBeGreaterThan(wall ?? 0);
+  const [, top = ''] = /viewBox="[-\d.]+ ([-\d.]+)/.exec(markup) ?? [];
+  expect(Number(top)).toBeLessThan(-150);
 });

@@ -21,6 +21,13 @@ test('a drawing is in true size, one unit a millimetre', () => {
   expect(/NaN|Infinity|undefined/.test(drawing)).toBe(false);
 });
 
+test('a drawing has rim and handle from both sides, behind the wall and before it', () => {
+  const kinds = [...drawing.matchAll(/<path class="(finish|body|edge)"/g)].map(([, kind]) => kind);
+  // two ears and a bow, the wall, the hoop
+  const one = ['finish', 'finish', 'finish', 'body', 'edge', 'finish'];
+  expect(kinds).toEqual([...one, ...one]);
+});
+
 test('a name with signs of markup stays a name', () => {
   const named = { ...basket, plan: { ...basket.plan, name: 'Pears < plums & <b>' } };
   expect(outlinesSvg(named)).toContain('<title>Pears &lt; plums &amp; &lt;b&gt;</title>');

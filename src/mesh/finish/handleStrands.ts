@@ -49,6 +49,14 @@ export function handleFeet({ plan }: Basket, line: RimLine): HandleFeet | null {
   return { ends, reach: inEnds(half + aside), legs };
 }
 
+export interface HandleFrame {
+  /** Of a handle that swings. */
+  readonly ears: readonly Strand[];
+  readonly bow: Strand;
+  /** The first and the last place of the bow that is wrapped. */
+  readonly arched: readonly [number, number];
+}
+
 /** All strands of the handle. */
 export function handleStrands(
   basket: Basket,
@@ -58,6 +66,18 @@ export function handleStrands(
 ): Strand[] {
   const { handle } = basket.plan;
   if (handle.kind === 'none') return [];
+  const { ears, bow, arched } = handleFrame(basket, handle, line, sizes, feet);
+  return [...ears, bow, wrapStrand(bow, ...arched, handle.wrap.width)];
+}
+
+/** What of a handle is bent of wood. */
+export function handleFrame(
+  basket: Basket,
+  handle: Handle,
+  line: RimLine,
+  sizes: RimSizes,
+  feet: HandleFeet,
+): HandleFrame {
   const stock: Stock = { section: 'flat', ...handle.bow };
   const folded = basket.plan.base.stake.thickness;
   const [near, far] = feet.ends.map((end) =>
@@ -72,12 +92,12 @@ export function handleStrands(
   const colour = strandColour('honey');
   const bow = strandAlong(places, { name: partWords.handleBow, stock, colour, seed: 90 });
   const first = near.places.length + 1;
-  const wrap = wrapStrand(bow, first, first + arch.length - 3, handle.wrap.width);
-  if (handle.kind !== 'swing') return [bow, wrap];
+  const arched = [first, first + arch.length - 3] as const;
+  if (handle.kind !== 'swing') return { ears: [], bow, arched };
   const ears = feet.ends.map((end, side) =>
     earStrand(drawnWords.ear(side + 1), line, sizes, handle, folded, end),
   );
-  return [...ears, bow, wrap];
+  return { ears, bow, arched };
 }
 
 /** What of the bow lies before its arch: from the tip on, and where the arch begins. */

@@ -2,6 +2,7 @@ import { useMemo } from 'react';
 import { benchWords } from '#words/bench.ts';
 import { BenchChart } from '../../charts/bench/BenchChart.tsx';
 import { OutlineDrawing } from '../../charts/OutlineDrawing.tsx';
+import { flatFinish } from '../../mesh/flatFinish.ts';
 import { outline } from '../../mesh/outline.ts';
 import type { Unit } from '../../plan/schema.ts';
 import { formatLength } from '../../plan/units.ts';
@@ -20,7 +21,10 @@ export function OnTable({ work }: { readonly work: BenchWork }) {
     const all = Array.from({ length: rows }, (_, index) => index + 1);
     return [all.map((row) => plannedTape(work, row)), all.map((row) => replannedTape(work, row))];
   }, [work, rows]);
-  const drawing = useMemo(() => table && outline(table, 'side'), [table]);
+  const drawing = useMemo(
+    () => table && { outline: outline(table, 'side'), finish: flatFinish(table, 'side') },
+    [table],
+  );
   return (
     <section className="bench-card" aria-labelledby="on-table-title">
       <h2 id="on-table-title">{words.title}</h2>
@@ -63,7 +67,7 @@ export function OnTable({ work }: { readonly work: BenchWork }) {
       {drawing && (
         <OutlineDrawing
           title={words.outline}
-          outline={drawing}
+          {...drawing}
           row={Math.min(rows, record.row)}
           unit={unit}
         />

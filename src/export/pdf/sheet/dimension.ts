@@ -4,7 +4,8 @@ import type { Ruler } from '../page/ruler.ts';
 import { words } from '../page/words.ts';
 
 const tick = 1.2;
-const size = 8;
+/** Of its letters, pt. */
+export const dimensionSize = 8;
 
 /** A dimension line between two points of one level or one upright, mm, with its text beside it. */
 export function dimension(
@@ -18,7 +19,7 @@ export function dimension(
   const end = ([x, y]: readonly [number, number]) =>
     line([x - dx, y - dy, x + dx, y + dy], { stroke: inks.accent });
   const middle = [(from[0] + to[0]) / 2, (from[1] + to[1]) / 2] as const;
-  const look = { size, ink: inks.accent, align: 'middle' } as const;
+  const look = { size: dimensionSize, ink: inks.accent, align: 'middle' } as const;
   return [
     line([...from, ...to], { stroke: inks.accent, width: 0.15 }),
     end(from),

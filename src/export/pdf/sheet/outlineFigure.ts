@@ -1,18 +1,20 @@
 /** Side and end outline with their dimensions. */
 
 import { outlineDrawingWords } from '#words/outlineDrawing.ts';
+import type { FlatFinish } from '../../../mesh/flatFinish.ts';
+import { flatFinish } from '../../../mesh/flatFinish.ts';
 import type { Outline } from '../../../mesh/outline.ts';
 import { outline } from '../../../mesh/outline.ts';
 import type { Basket } from '../../../model/basket.ts';
 import { formatLength } from '../../../plan/units.ts';
 import type { Mark } from '../page/mark.ts';
-import { inks, line } from '../page/mark.ts';
+import { box, inks, line } from '../page/mark.ts';
 import type { Ruler } from '../page/ruler.ts';
 import { words } from '../page/words.ts';
-import { dimension } from './dimension.ts';
+import { dimension, dimensionSize } from './dimension.ts';
 
-/** Room for dimension lines round an outline, mm. */
-const room = { left: 13, right: 4, top: 12, bottom: 14 } as const;
+/** Room for dimension lines round an outline, and over its handle, mm. */
+const room = { left: 13, right: 4, top: 12, over: 2, bottom: 14 } as const;
 
 /** Both outlines at one scale, and the height that they take, mm. */
 export interface OutlineFigures {
@@ -30,18 +32,22 @@ export function outlineFigures(
   height: number,
 ): OutlineFigures {
   const [side, end] = [outline(basket, 'side'), outline(basket, 'end')];
+  const finishes = { side: flatFinish(basket, 'side'), end: flatFinish(basket, 'end') };
+  const wall = Math.max(side.top, end.top);
+  const handle = Math.max(finishes.side.top, finishes.end.top);
   const own = 2 * (room.left + room.right) + 6;
   const scale = Math.min(
     (width - own) / (side.width + end.width),
-    (height - room.top - room.bottom) / Math.max(side.height, end.height),
+    (height - room.top - room.bottom) / wall,
+    (height - room.over - room.bottom) / handle,
   );
   const used = scale * (side.width + end.width) + own;
   const start = left + (width - used) / 2;
-  const ground = top + room.top + scale * Math.max(side.height, end.height);
+  const ground = top + Math.max(room.top + scale * wall, room.over + scale * handle);
   const second = start + room.left + scale * side.width + room.right + 6;
   const marks = [
-    ...figure(basket, ruler, side, start + room.left, ground, scale),
-    ...figure(basket, ruler, end, second + room.left, ground, scale),
+    ...figure(basket, ruler, side, finishes.side, start + room.left, ground, scale),
+    ...figure(basket, ruler, end, finishes.end, second + room.left, ground, scale),
   ];
   return { marks, height: ground + room.bottom - top };
 }
@@ -50,6 +56,7 @@ function figure(
   basket: Basket,
   ruler: Ruler,
   drawn: Outline,
+  finish: FlatFinish,
   left: number,
   ground: number,
   scale: number,
@@ -67,13 +74,19 @@ function figure(
   const wall = y(drawn.wall);
   const base = view === 'side' ? summary.baseLength : summary.baseWidth;
   const text = (mm: number) => formatLength(mm, unit);
+  const rimText = outlineDrawingWords.rim(text(across));
+  const wide = ruler.width(rimText, dimensionSize, false) + 1.2;
+  const ofFinish = (flat: readonly number[]) =>
+    line(placed(flat), { closed: true, fill: inks.white, width: 0.25 });
   return [
+    ...finish.handle.map(ofFinish),
     line(placed(drawn.silhouette), { closed: true, stroke: null, fill: inks.band }),
     ...drawn.rows
       .filter(({ row }) => row > 0)
       .map((row) => line(placed(row.line), { stroke: inks.line, width: 0.1 })),
     ...drawn.stakes.map((stake) => line(placed(stake.line), { stroke: inks.line, width: 0.1 })),
     line(placed(drawn.silhouette), { closed: true, width: 0.35 }),
+    ofFinish(finish.hoop),
     line(placed(drawn.table), { stroke: inks.soft, width: 0.3 }),
     ...dimension(
       ruler,
@@ -81,11 +94,13 @@ function figure(
       [x(drawn.left) - 5, wall],
       outlineDrawingWords.wall(text(drawn.wall)),
     ),
+    // the handle goes through its text
+    box([x(middle) - wide / 2, wall - 8.4, wide, 3.4], { stroke: null, fill: inks.white }),
     ...dimension(
       ruler,
       [x(middle - across / 2), wall - 4],
       [x(middle + across / 2), wall - 4],
-      outlineDrawingWords.rim(text(across)),
+      rimText,
     ),
     ...dimension(
       ruler,
