@@ -291,15 +291,21 @@ function standOff(
   const twist = (-(nx * tx + ny * ty + nz * tz) - slant * bend) / square;
   const half = data[here + field.bearing]!;
   const wide = data[here + field.width]! / 2;
-  // how far the stake's face rises `u` mm up the stake and `v` mm across it
-  const rise = (along: number, across: number) => {
-    const u = along * slant + across * square;
-    const v = along * square - across * slant;
-    return sign * u * (twist * v + (bend / 2) * u);
-  };
+  const [u, v] = [half * slant, half * square];
+  const [upward, aside] = [wide * square, -wide * slant];
   // the weaver lies on the highest point under it: at a corner or an edge of where it crosses
-  const most = Math.max(rise(half, 0), rise(0, wide), rise(half, wide), rise(half, -wide));
+  const most = Math.max(
+    sign * faceRise(u, v, twist, bend),
+    sign * faceRise(upward, aside, twist, bend),
+    sign * faceRise(u + upward, v + aside, twist, bend),
+    sign * faceRise(u - upward, v - aside, twist, bend),
+  );
   return Math.min(1.5, Math.max(0, most));
+}
+
+/** How far a stake's face rises over its plane `u` mm up the stake and `v` mm across it, as it turns. */
+function faceRise(u: number, v: number, twist: number, bend: number): number {
+  return u * (twist * v + (bend / 2) * u);
 }
 
 function distance(data: Float64Array, one: number, other: number): number {
