@@ -35,11 +35,12 @@ export function basketStrands(basket: Basket, { standing }: Stage = {}): BasketS
   // a finished wall has its stakes cut level with the last row
   const over = standing ?? (net.rows.at(-1)?.pitch ?? 0) / 2;
   const stakes = stakeStrands(drawn, normals, over);
+  const weavers = weaverStrands(drawn, normals);
   const strands = {
     stakes,
-    weavers: weaverStrands(drawn, normals),
+    weavers,
     base: [...board(drawn), ...flatRows(drawn, stakes)],
-    finish: standing === undefined ? finishStrands(drawn, normals, stakes) : [],
+    finish: standing === undefined ? finishStrands(drawn, normals, stakes, weavers) : [],
   };
   raiseToTable(Object.values(strands).flat());
   return strands;

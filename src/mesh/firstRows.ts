@@ -1,6 +1,7 @@
 /** Hot loops over typed arrays: `!` says that an index is inside. */
 import type { Basket } from '../model/basket.ts';
 import { halfBase, halfEdge, halfWall } from '../model/read/wallThickness.ts';
+import { tightPitch } from '../plan/weaveFacts.ts';
 
 /** Rows over which the wall closes up. */
 const most = 8;
@@ -19,8 +20,11 @@ export function firstRows(basket: Basket): FirstRows {
   for (let row = 1; row <= last; row += 1) wall += net.rows[row]!.pitch;
   const top = plan.base.kind === 'mat' ? halfBase(plan) : halfEdge(plan);
   const first = net.rows[1];
-  const weaver = plan.bands[first?.band ?? 0]?.weaver.width ?? 0;
-  const clear = Math.max(0, ((first?.pitch ?? 0) - weaver) / 2);
+  const tight = (row: number) => {
+    const band = plan.bands[net.rows[row]?.band ?? 0];
+    return band ? tightPitch(band.weave, band.weaver) : 0;
+  };
+  const clear = Math.max(0, ((first?.pitch ?? 0) - tight(1)) / 2);
   const turn = meanTurn(basket);
   // where the upper face of the base and the inner face of the wall meet, along the wall
   const corner = (top + halfWall(plan, 1) * Math.cos(turn)) / Math.sin(turn);
@@ -28,9 +32,10 @@ export function firstRows(basket: Basket): FirstRows {
   const still = { rise: 0, share: 1 };
   return (row) => {
     if (row > last + 0.5 || wall === 0) return still;
-    const pitch = net.rows[Math.max(1, Math.min(last, Math.round(row)))]!.pitch;
+    const near = Math.max(1, Math.min(last, Math.round(row)));
+    const { pitch } = net.rows[near]!;
     const height = Math.max(0, ((row - 0.5) / last) * wall);
-    const closer = (pitch * (1 - lift / wall)) / Math.max(weaver, 1e-9);
+    const closer = (pitch * (1 - lift / wall)) / Math.max(tight(near), 1e-9);
     return {
       rise: (lift * (1 - height / wall)) / pitch,
       share: Math.min(1, Math.max(0.7, closer)),

@@ -130,17 +130,25 @@ export class Sweep {
       const dy = slope * (by - ay) + da * data[a + 4]! + db * data[b + 4]!;
       const dz = slope * (bz - az) + da * data[a + 5]! + db * data[b + 5]!;
       const swing = (t - s) * (t - s);
-      const up = (bow * (1 - swing * swing)) / Math.sqrt(dx * dx + dy * dy + dz * dz || 1);
+      // across the strand as at the crossings: where it goes steeply from one face of the wall to the
+      // other, the way itself says little about which way is up
+      const tx = s * data[a + 3]! + t * data[b + 3]!;
+      const ty = s * data[a + 4]! + t * data[b + 4]!;
+      const tz = s * data[a + 5]! + t * data[b + 5]!;
+      const cx = ny * tz - nz * ty;
+      const cy = nz * tx - nx * tz;
+      const cz = nx * ty - ny * tx;
+      const up = (bow * (1 - swing * swing)) / Math.sqrt(cx * cx + cy * cy + cz * cz || 1);
       this.#ring(
-        ha * ax + hb * bx + ga * data[a + 3]! + gb * data[b + 3]! + up * (ny * dz - nz * dy),
-        ha * ay + hb * by + ga * data[a + 4]! + gb * data[b + 4]! + up * (nz * dx - nx * dz),
-        ha * az + hb * bz + ga * data[a + 5]! + gb * data[b + 5]! + up * (nx * dy - ny * dx),
+        ha * ax + hb * bx + ga * data[a + 3]! + gb * data[b + 3]! + up * cx,
+        ha * ay + hb * by + ga * data[a + 4]! + gb * data[b + 4]! + up * cy,
+        ha * az + hb * bz + ga * data[a + 5]! + gb * data[b + 5]! + up * cz,
         dx,
         dy,
         dz,
-        nx,
-        ny,
-        nz,
+        dy * cz - dz * cy,
+        dz * cx - dx * cz,
+        dx * cy - dy * cx,
         s * data[a + field.width]! + t * data[b + field.width]!,
         strand,
         place + t,

@@ -52,7 +52,7 @@ export function weaverStrands(basket: Basket, normals: Float64Array): Strand[] {
       name,
       path,
       closed,
-      between,
+      between: stretch.band.weave === 'twined' ? between : between,
       section: sectionOf(stretch.band.weaver),
       thickness: stretch.band.weaver.thickness,
       colour: strandColour(stretch.band.colour),
@@ -156,7 +156,8 @@ function spiral(ground: Ground, { band, first, last }: Stretch, { behind, side }
     if (strandsInRow === 2) {
       // between two ends the strands of a pair cross, one over the other
       const sign = side * (isOutside(band, strokes[at]!, ends) ? 1 : -1);
-      path.data[at * stride + field.bow] = -sign * pairBow * band.weaver.thickness;
+      path.data[at * stride + field.bow] =
+        -sign * share * (high - low) * pairBow * band.weaver.thickness;
     }
   }
   finish(path, ground, band, strokes, side, false);
@@ -164,7 +165,7 @@ function spiral(ground: Ground, { band, first, last }: Stretch, { behind, side }
 }
 
 /** How far a strand of a twined pair bows up or down where the two cross, in thicknesses. */
-const pairBow = 0.56;
+const pairBow = 0.5;
 
 function isOutside({ weave }: Band, { row, end }: Stroke, ends: number): boolean {
   return weaverIsOutside(weave, row, end, ends);
@@ -285,13 +286,26 @@ function standOff(
   const nz = (normals[high + 2]! - normals[low + 2]!) / size;
   const [tx, ty, tz] = [tangents[at]!, tangents[at + 1]!, tangents[at + 2]!];
   const slant = (tx * x + ty * y + tz * z) / size;
+  const square = Math.sqrt(Math.max(1e-6, 1 - slant * slant));
   const bend = -(nx * x + ny * y + nz * z) / size;
-  const twist = -(nx * tx + ny * ty + nz * tz);
+  const twist = (-(nx * tx + ny * ty + nz * tz) - slant * bend) / square;
   const half = data[here + field.bearing]!;
   const wide = data[here + field.width]! / 2;
-  const along = half * half * slant * (twist - (slant * bend) / 2);
-  const across = (wide * wide * bend) / 2;
-  return Math.max(0, sign * along) + Math.min(1.5, Math.max(0, sign * across));
+  const [u, v] = [half * slant, half * square];
+  const [upward, aside] = [wide * square, -wide * slant];
+  // the weaver lies on the highest point under it: at a corner or an edge of where it crosses
+  const most = Math.max(
+    sign * faceRise(u, v, twist, bend),
+    sign * faceRise(upward, aside, twist, bend),
+    sign * faceRise(u + upward, v + aside, twist, bend),
+    sign * faceRise(u - upward, v - aside, twist, bend),
+  );
+  return Math.min(1.5, Math.max(0, most));
+}
+
+/** How far a stake's face rises over its plane `u` mm up the stake and `v` mm across it, as it turns. */
+function faceRise(u: number, v: number, twist: number, bend: number): number {
+  return u * (twist * v + (bend / 2) * u);
 }
 
 function distance(data: Float64Array, one: number, other: number): number {

@@ -121,7 +121,7 @@ function hook(line: RimLine, sizes: RimSizes, handle: Swing, folded: number, end
     up,
     high,
   );
-  // the face looks away from the middle of the bow all the way: outward on the leg, down under the ear
+  // the face that looks out of the basket on the bow's leg goes on inside the hook, up to the ear at its foot
   const place = (outward: number, rise: number, faceOut: number, faceUp: number): Place => ({
     at: plus(plus(hole, level, outward), [0, 0, rise]),
     face: unit([level[0] * faceOut, level[1] * faceOut, faceUp]),
@@ -131,9 +131,9 @@ function hook(line: RimLine, sizes: RimSizes, handle: Swing, folded: number, end
     places: [
       place(11, 26, -1, 0),
       place(11, 9, -1, 0),
-      place(8, 2.5, -0.7, -0.7),
-      place(0, 0, 0, -1),
-      place(-7, 2.5, 0.7, -0.7),
+      place(8, 2.5, -0.7, 0.7),
+      place(0, 0, 0, 1),
+      place(-7, 2.5, 0.7, 0.7),
     ],
     from: plus(plus(hole, level, -10), [0, 0, 10]),
   };

@@ -8,7 +8,7 @@ import type { HoopLap } from './hoop.ts';
 import { hoopLap } from './hoop.ts';
 import type { InTheWay } from './inTheWay.ts';
 import { clearOf } from './inTheWay.ts';
-import type { RimLine } from './rimLine.ts';
+import type { RimLine, RimPlace } from './rimLine.ts';
 import type { Lapped, ProfilePlace } from './rimProfile.ts';
 import { rimProfile } from './rimProfile.ts';
 import type { RimSizes } from './rimStrands.ts';
@@ -35,8 +35,7 @@ export function lashing(
   const gap = line.length / line.ends;
   const aside = (0.5 * stock.width + 0.3) / gap;
   const places: Place[] = [];
-  const lay = ({ at: [out, high], face }: ProfilePlace, end: number) => {
-    const { at, out: outward, up } = line.place(end);
+  const lay = ({ at: [out, high], face }: ProfilePlace, { at, out: outward, up }: RimPlace) => {
     places.push({
       at: plus(plus(at, outward, out), up, high),
       face: unit(plus(scaled(outward, face[0]), up, face[1])),
@@ -55,8 +54,11 @@ export function lashing(
       number,
       number,
     ];
-    for (const place of inside) lay(place, over);
-    for (const { place, share } of down) lay(place, over + (next - over) * (0.06 + 0.88 * share));
+    const upright = line.place(over);
+    for (const place of inside) lay(place, upright);
+    for (const { place, share } of down) {
+      lay(place, line.place(over + (next - over) * (0.06 + 0.88 * share)));
+    }
     through(next, line.half + off);
     through(after, -line.half - off);
   }

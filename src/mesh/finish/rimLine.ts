@@ -30,6 +30,8 @@ export interface RimLine {
    * where the rim turns its flat ends stand out.
    */
   readonly bulge: number;
+  /** How far weavers of the last rows stand in from the inner face at most, mm. */
+  readonly hollow: number;
   /** Wall from the base's edge to its top, along a stake, mm. */
   readonly wall: number;
   /** The place at end `end`, or a part of the way to the next. */
@@ -110,7 +112,7 @@ export function rimLine(basket: Basket, normals: Float64Array): RimLine {
   bulge = Math.min(bulge, 1);
   const wall = net.rows.reduce((sum, { pitch }) => sum + pitch, 0);
   const widest = net.rows.reduce((most, _, row) => Math.max(most, row && halfWall(plan, row)), 0);
-  return { ends, length, half: halfWall(plan, rows), widest, bulge, wall, place, under };
+  return { ends, length, half: halfWall(plan, rows), widest, bulge, hollow: 0, wall, place, under };
 }
 
 /** The way along the rim, counter-clockwise seen from above. */

@@ -22,14 +22,14 @@ export interface RimSizes {
 }
 
 /** Sizes of the rim of a basket, outer faces of its hoops and what stands highest. */
-export function rimSizes({ plan }: Basket, { half, bulge }: RimLine): RimSizes {
+export function rimSizes({ plan }: Basket, { half, bulge, hollow }: RimLine): RimSizes {
   const { hoop } = plan.rim;
   const folded = plan.base.stake.thickness;
   const { hoops: hoopTop, top } = rimOverWall(plan);
   return {
     outside: half + bulge + hoop.thickness,
     // between wall and inside hoop lie the tucked stakes
-    inside: half + folded + hoop.thickness,
+    inside: half + hollow + folded + hoop.thickness,
     hoopTop,
     hoopBottom: hoopTop - hoop.width,
     top,

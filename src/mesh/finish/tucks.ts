@@ -30,6 +30,7 @@ export function tucks(
   const { thickness } = plan.base.stake;
   const pitch = net.rows[row]?.pitch ?? 0;
   const over = (thickness + band.weaver.thickness) / 2;
+  const within = 2 * over + line.hollow;
   return net.ends.flatMap((own, end) => {
     if (weaverIsOutside(band.weave, row, end, net.ends.length) || !kept(end)) return [];
     const { at, out, up } = line.place(end);
@@ -44,9 +45,9 @@ export function tucks(
       place(0.3 * over, 0.45 * thickness, unit(plus(out, up))),
       place(over, 0.6 * thickness, up),
       place(1.7 * over, 0.45 * thickness, unit(plus(inside, up))),
-      place(2 * over, -0.2, inside),
-      place(2 * over, -0.9 * pitch, inside, 0.8),
-      place(2 * over, -1.6 * pitch, inside, 0.3),
+      place(within, -0.2, inside),
+      place(within, -0.9 * pitch, inside, 0.8),
+      place(within, -1.6 * pitch, inside, 0.3),
     ];
     const name = drawnWords.tuck(end + 1, names[own.stake] ?? partWords.stakes.stake);
     const stock: Stock = { ...plan.base.stake, width: 0.92 * own.width };

@@ -27,7 +27,7 @@ export function cross(one: Vector, other: Vector): Vector {
 }
 
 export function size(one: Vector): number {
-  return Math.hypot(one[0], one[1], one[2]);
+  return Math.sqrt(one[0] * one[0] + one[1] * one[1] + one[2] * one[2]);
 }
 
 /** The same direction with length 1; straight up where there is none. */
