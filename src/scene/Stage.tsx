@@ -54,7 +54,8 @@ export function Stage(props: Props) {
   const { basket, mesh, onRow, onView, theme, viewNonce = 0 } = props;
   const [homeComings, setHomeComings] = useState(0);
   const size = useMemo(
-    () => (basket ? extent(basket, mesh?.fittings.positions) : null),
+    () =>
+      basket ? extent(basket, mesh ? [mesh.fittings.positions, mesh.stakes.positions] : []) : null,
     [basket, mesh],
   );
   const reach = useReach(size);

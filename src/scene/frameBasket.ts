@@ -29,18 +29,26 @@ export interface Inset {
 /** Air left round the basket, as a share of the distance. */
 const margin = 1.1;
 
-/** Of the finish every so many numbers' place is enough to frame it; a multiple of 3. */
+/** Of strands every so many numbers' place is enough to frame it; a multiple of 3. */
 const thinning = 48;
 
-/** How far the basket reaches, with the places of its finish where it has one (x, y, z, …, mm). */
+/**
+ * How far the basket reaches, with strands that stand out over its nodes: finish, and stakes that still
+ * stand on (x, y, z, …, mm).
+ */
 export function extent(
   { positions: nodes }: Pick<Basket, 'positions'>,
-  finish: Float32Array = new Float32Array(),
+  strands: readonly Float32Array[] = [],
 ): Extent {
-  const positions = new Float64Array(nodes.length + 3 * Math.ceil(finish.length / thinning));
+  const room = strands.reduce((sum, { length }) => sum + 3 * Math.ceil(length / thinning), 0);
+  const positions = new Float64Array(nodes.length + room);
   positions.set(nodes);
-  for (let at = 0; at < finish.length; at += thinning) {
-    positions.set(finish.subarray(at, at + 3), nodes.length + (3 * at) / thinning);
+  let end = nodes.length;
+  for (const strand of strands) {
+    for (let at = 0; at < strand.length; at += thinning) {
+      positions.set(strand.subarray(at, at + 3), end);
+      end += 3;
+    }
   }
   const [x, y, z] = [0, 1, 2].map((axis) => span(positions, axis)) as [Span, Span, Span];
   return {

@@ -52,6 +52,13 @@ test.each(views)(
 
 const lens = { angle: Math.PI / 6, aspect: 1.4, free: 0.8 };
 
+test('stakes that stand on over the rows woven are framed too', () => {
+  const tip = Float32Array.of(0, 0, 900);
+  const top = (size: ReturnType<typeof extent>) => size.middle[1] + size.half[1];
+  expect(10 * top(extent(basket, [tip]))).toBeCloseTo(900, 6);
+  expect(10 * top(extent(basket))).toBeLessThan(900);
+});
+
 /** The basket made `times` as large, standing on the table as before. */
 const grown = (times: number) => extent({ positions: basket.positions.map((at) => times * at) });
 

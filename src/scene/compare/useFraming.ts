@@ -36,7 +36,7 @@ export function useFraming(a: Shape, b: Shape, nonce: number, opened: number): F
 
 function together(a: Shape, b: Shape): Extent | null {
   const [one, other] = [a, b].map((shape) =>
-    shape ? extent(shape.basket, shape.mesh.fittings.positions).positions : new Float64Array(),
+    shape ? extent(shape.basket, [shape.mesh.fittings.positions]).positions : new Float64Array(),
   ) as [Float64Array, Float64Array];
   const positions = new Float64Array(one.length + other.length);
   positions.set(one);
