@@ -30,7 +30,7 @@ export interface Inset {
 const margin = 1.1;
 
 /** Of strands every so many numbers' place is enough to frame it; a multiple of 3. */
-const thinning = 48;
+const thinning = 12;
 
 /**
  * How far the basket reaches, with strands that stand out over its nodes: finish, and stakes that still
