@@ -46,7 +46,7 @@ export function extent(
   let end = nodes.length;
   for (const strand of strands) {
     for (let at = 0; at < strand.length; at += thinning) {
-      positions.set(strand.subarray(at, at + 3), end);
+      for (let axis = 0; axis < 3; axis += 1) positions[end + axis] = strand[at + axis] ?? 0;
       end += 3;
     }
   }

@@ -1,5 +1,8 @@
 import { startTransition, useEffect, useRef, useState } from 'react';
 
+/** A little more than the time of a frame, ms. */
+const frame = 20;
+
 /**
  * `value`; but while it is `hurried`, no newer one until the last has stood for `pause` ms. For figures that
  * are read rather than watched, which need not be drawn anew for every shape of a drag. The last always comes.
@@ -15,11 +18,8 @@ export function useCalm<T>(value: T, hurried: boolean, pause = 150): T {
       since.current = performance.now();
       startTransition(() => setShown(() => value));
     };
-    const wait = since.current + pause - performance.now();
-    if (wait <= 0) {
-      show();
-      return;
-    }
+    // not in the frame that shows the new shape, which has enough to do
+    const wait = Math.max(frame, since.current + pause - performance.now());
     const timer = setTimeout(show, wait);
     return () => clearTimeout(timer);
   }, [value, isNew, pause]);

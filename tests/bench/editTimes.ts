@@ -66,10 +66,10 @@ export async function editTimes(): Promise<{
   const { page } = app;
   try {
     const [first, later] = [await oneDrag(page, desk), await oneDrag(page, desk)];
+    const scripts = await scriptsOf(page);
     await desk.atRest(page);
     const perFrame = await frameScripts(page, () => dragBelly(page));
     await desk.atRest(page);
-    const scripts = await scriptsOf(page);
     await page.getByRole('button', { name: 'Compare', exact: true }).click();
     const [besideFirst, besideLater] = [await oneDrag(page, compare), await oneDrag(page, compare)];
     const frameScriptP95 = percentile(perFrame, 0.95);

@@ -15,13 +15,8 @@ interface TraceEvent {
 /** Scripts, and the clearing up after them that holds them up. */
 const script = /^(FunctionCall|v8\.callFunction|EvaluateScript|RunMicrotasks|MinorGC|MajorGC)$/;
 
-const categories = [
-  'devtools.timeline',
-  'disabled-by-default-devtools.timeline',
-  'devtools.timeline.frame',
-  'v8',
-  'toplevel',
-] as const;
+/** As few as tell frames and scripts: to trace more takes time itself. */
+const categories = ['devtools.timeline', 'disabled-by-default-devtools.timeline'] as const;
 
 /** Runs `act` and tells the script time of each frame that the page handed on meanwhile, ms. */
 export async function frameScripts(page: Page, act: () => Promise<void>): Promise<number[]> {
