@@ -4,6 +4,7 @@ import { FindingList } from '../charts/FindingList.tsx';
 import { GirthLine } from '../charts/GirthLine.tsx';
 import { RowTable } from '../charts/RowTable.tsx';
 import { SummaryCard } from '../charts/SummaryCard.tsx';
+import { isRested } from '../keep/studio.ts';
 import { presentStudio, useStudio } from '../keep/useStudio.ts';
 import { girthLine } from '../model/girth/girthLine.ts';
 import { PlanPanel } from '../panel/PlanPanel.tsx';
@@ -32,7 +33,7 @@ export function Bench() {
   const row = useStudio(({ row }) => row);
   const { pointAt, change } = presentStudio();
   const girths = useMemo(() => girthLine(plan), [plan]);
-  const isAtRest = useStudio(({ state, settling }) => state === 'settled' && !!settling?.polished);
+  const isAtRest = useStudio(isRested);
   const read = useCalm(
     useMemo(() => ({ plan, girths, basket }), [plan, girths, basket]),
     !isAtRest,

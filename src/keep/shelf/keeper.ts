@@ -11,6 +11,7 @@ import type { Plan } from '../../plan/schema.ts';
 import type { BenchPage } from '../benchBook.ts';
 import { sameShape } from '../sameShape.ts';
 import type { Studio } from '../studio.ts';
+import { isRested } from '../studio.ts';
 import type { JournalStore } from './journal.ts';
 import { clearJournal, longestTail, writeJournal } from './journal.ts';
 import { knownPlans } from './knownPlans.ts';
@@ -94,9 +95,9 @@ export function keeper(options: KeeperOptions): Keeper {
     return { id: history.id, plan, history, page: pageOf(history.id) };
   };
   const pictureNow = () => {
-    const { plan, basket, settling, state } = studio.getState();
-    const isAtRest = state === 'settled' && settling?.polished === true;
-    return basket && isAtRest && sameShape(basket.plan, plan) ? drawn(basket) : null;
+    const now = studio.getState();
+    const { plan, basket } = now;
+    return basket && isRested(now) && sameShape(basket.plan, plan) ? drawn(basket) : null;
   };
   const jot = () => {
     if (!journal) return;

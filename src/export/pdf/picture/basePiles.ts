@@ -1,8 +1,8 @@
 /** The base as seen through the mouth: its stakes, over and under one another. */
+import { cross } from '../../../mesh/finish/vector.ts';
 import type { Basket } from '../../../model/basket.ts';
 import { strandColour } from '../../../plan/dyes.ts';
-import type { Vector } from './camera.ts';
-import { direction, moved } from './camera.ts';
+import { direction, middle, moved } from './camera.ts';
 import type { Nodes } from './nodes.ts';
 import type { Pile, Ribbon } from './ribbon.ts';
 import { ribbonAlong } from './ribbon.ts';
@@ -26,7 +26,7 @@ export function basePiles({ net, plan }: Basket, { at, normal }: Nodes): Pile[] 
       const inward = moved([0, 0, 0], normal(node), -1);
       const across = cross(direction(before, after), inward);
       const ribbon = ribbonAlong(
-        [half(before, here), here, half(here, after)],
+        [middle(before, here), here, middle(here, after)],
         [across, across, across],
         strand.width,
         { facing: inward, light: 0.7, colour: strandColour('natural') },
@@ -64,16 +64,4 @@ function floorPiles(net: Basket['net'], at: Nodes['at'], colour: Ribbon['colour'
     add(Array.from(net.triangles.subarray(cell, cell + 3)));
   }
   return piles;
-}
-
-function half(one: Vector, other: Vector): Vector {
-  return [(one[0] + other[0]) / 2, (one[1] + other[1]) / 2, (one[2] + other[2]) / 2];
-}
-
-function cross(one: Vector, other: Vector): Vector {
-  return [
-    one[1] * other[2] - one[2] * other[1],
-    one[2] * other[0] - one[0] * other[2],
-    one[0] * other[1] - one[1] * other[0],
-  ];
 }

@@ -27,6 +27,11 @@ export function dot(one: Vector, other: Vector): number {
   return one[0] * other[0] + one[1] * other[1] + one[2] * other[2];
 }
 
+/** Half-way from one point to the other. */
+export function middle(one: Vector, other: Vector): Vector {
+  return [(one[0] + other[0]) / 2, (one[1] + other[1]) / 2, (one[2] + other[2]) / 2];
+}
+
 /** `from` moved by `by` times `along`. */
 export function moved(from: Vector, along: Vector, by: number): Vector {
   return [from[0] + by * along[0], from[1] + by * along[1], from[2] + by * along[2]];

@@ -1,8 +1,10 @@
 /** A drawn strand as painted: of each short piece the broad face that is seen, and its narrow side. */
+
 import { arcPlace } from '../../../mesh/arc.ts';
+import { cross } from '../../../mesh/finish/vector.ts';
 import type { Strand } from '../../../mesh/strandMesh.ts';
 import type { Camera, Vector } from './camera.ts';
-import { direction, dot, moved } from './camera.ts';
+import { direction, dot, middle, moved } from './camera.ts';
 import type { Pile, Ribbon } from './ribbon.ts';
 
 /** A place on a strand's middle line, and how it lies there. */
@@ -72,16 +74,4 @@ export function strandPiles(
     ];
     return [{ place, before, ribbons }];
   });
-}
-
-function middle(one: Vector, other: Vector): Vector {
-  return [(one[0] + other[0]) / 2, (one[1] + other[1]) / 2, (one[2] + other[2]) / 2];
-}
-
-function cross(one: Vector, other: Vector): Vector {
-  return [
-    one[1] * other[2] - one[2] * other[1],
-    one[2] * other[0] - one[0] * other[2],
-    one[0] * other[1] - one[1] * other[0],
-  ];
 }

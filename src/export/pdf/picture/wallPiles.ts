@@ -2,8 +2,8 @@
 import { weaverIsOutside } from '../../../mesh/weave.ts';
 import type { Basket } from '../../../model/basket.ts';
 import { strandColour } from '../../../plan/dyes.ts';
-import type { Camera, Vector } from './camera.ts';
-import { between, direction, dot, moved } from './camera.ts';
+import type { Camera } from './camera.ts';
+import { between, direction, dot, middle, moved } from './camera.ts';
 import type { Nodes } from './nodes.ts';
 import type { Pile, Ribbon } from './ribbon.ts';
 import { ribbonAlong } from './ribbon.ts';
@@ -81,8 +81,4 @@ function crossing(
   );
   const under = { ...stake, light: light * underLight };
   return { place, before: 0, ribbons: isOver ? [under, weaver] : [weaver, stake] };
-}
-
-function middle(one: Vector, other: Vector): Vector {
-  return [(one[0] + other[0]) / 2, (one[1] + other[1]) / 2, (one[2] + other[2]) / 2];
 }
