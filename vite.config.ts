@@ -31,7 +31,13 @@ export default defineConfig({
   worker: { format: 'es' },
   resolve: {
     conditions,
-    alias: { 'react-dropzone': `${project}/.config/noDropzone.mjs` },
+    alias: [
+      { find: 'react-dropzone', replacement: `${project}/.config/noDropzone.mjs` },
+      {
+        find: /^(react-colorful|colord|colord\/plugins\/names)$/,
+        replacement: `${project}/.config/noColourInput.mjs`,
+      },
+    ],
   },
   build: {
     outDir: '../dist',

@@ -2,9 +2,12 @@
 import { keepingWords } from '#words/keeping.ts';
 import { problemText } from '../plan/problems.ts';
 import type { Plan } from '../plan/schema.ts';
+import { settleBuild } from '../work/caller.ts';
 import { benchPages, setBenchPage } from './benchHere.ts';
 import { browserStore, tabStore } from './draft.ts';
 import { keepAsDraft } from './keepAsDraft.ts';
+import { keepShapes } from './keepShapes.ts';
+import { shapeStore } from './shapeStore.ts';
 import { findWork } from './shelf/findWork.ts';
 import type { Keeper } from './shelf/keeper.ts';
 import { keeper } from './shelf/keeper.ts';
@@ -25,12 +28,14 @@ interface KeptHere {
 }
 
 let kept: KeptHere | null = null;
+let shapes = shapeStore(null);
 
 /** Tabs that were left are cleared away when the page has come to rest, ms. */
 const restBeforeClearing = 5000;
 
 /** Opens the shelf and restores what this tab had at hand. Never rejects: the app works without. */
 export async function beginHere(): Promise<void> {
+  shapes = shapeStore(import.meta.env.PROD ? settleBuild : null);
   const opening = await openShelf((why) => keepState.setState({ db: null, notKept: why }));
   if (opening.kind !== 'open') {
     withoutShelf(opening.kind);
@@ -69,6 +74,7 @@ const refused = refusals();
 export function heardRefusal(tab: string, error: unknown): void {
   // a shelf that a newer page has closed stays closed
   if (!keepState.getState().db && kept) return;
+  if (error !== null && whyNot(error) === 'full') void shapes.clear();
   keepState.setState({ notKept: refused.hear(tab, error === null ? null : whyNot(error)) });
 }
 
@@ -79,7 +85,10 @@ function whyNot(error: unknown): NotKept {
 async function begin(db: ShelfDb): Promise<KeptHere> {
   const { tab, work, isUnsaved, problems } = await findWork(db, browserStore(), tabStore());
   for (const [id, page] of Object.entries(work?.pages ?? {})) setBenchPage(id, page);
-  here.getState().restore(work?.history ?? here.getState().history);
+  const history = work?.history ?? here.getState().history;
+  const shape = await shapes.find(history.plan);
+  here.getState().restore(history, shape);
+  keepShapes(here, shapes, shape && history.plan);
   const talk = tabTalk(({ id }) => {
     shelfChanged();
     if (id === here.getState().history.id) void own.check();

@@ -22,3 +22,9 @@ export function sameShape(one: Plan, other: Plan): boolean {
       JSON.stringify(one[key]) === JSON.stringify(other[key]),
   );
 }
+
+/** All of a plan that its basket's shape and look hang on, as text: plans of the same text are of the same shape. */
+export function shapeText(plan: Plan): string {
+  const entries = Object.entries(plan).filter(([key]) => !words.has(key));
+  return JSON.stringify(entries.toSorted(([one], [other]) => (one < other ? -1 : 1)));
+}

@@ -12,6 +12,7 @@ import type { History } from './history.ts';
 import { changed, newHistory, opened, redone, undone } from './history.ts';
 import { newId } from './newId.ts';
 import { sameShape } from './sameShape.ts';
+import type { KeptShape } from './shapeStore.ts';
 
 export type StageView = 'quarter' | 'side' | 'end' | 'top' | 'underside';
 export type Theme = 'light' | 'dark';
@@ -51,13 +52,16 @@ export interface Studio {
   open(plan: Plan, id?: string, label?: string): void;
   /** Opens the text of a file, or says what is wrong with it and leaves the plan untouched. */
   openText(text: string, file: string, take?: (plan: Plan) => void): void;
-  /** Goes on where an earlier visit to the page left off. */
-  restore(history: History): void;
+  /** Goes on where an earlier visit to the page left off, with the shape of its plan if that was kept. */
+  restore(history: History, shape?: KeptShape | null): void;
   pointAt(row: number | null): void;
   look(view: StageView): void;
   wear(theme: Theme): void;
   showProblem(problem: string | null): void;
 }
+
+/** The picture of a shape that was kept has the processor to itself for so long, ms. */
+const restBeforeSettling = 1200;
 
 /**
  * A studio that starts with `plan` and has it settled by what `startSettler` starts. One that `waits`
@@ -70,6 +74,11 @@ export function studio(
 ): StoreApi<Studio> {
   return createStore<Studio>((set, get) => {
     const settler = startSettler((result) => set(heard(get(), result)));
+    let later: ReturnType<typeof setTimeout> | undefined;
+    const settle = (plan: Plan, polish: boolean) => {
+      clearTimeout(later);
+      settler.settle(plan, { polish });
+    };
 
     /** Takes over a history, and has its plan settled where the shape has changed. */
     const take = (history: History, polish = false) => {
@@ -82,13 +91,13 @@ export function studio(
       }
       set({ history, plan, state: 'settling', row: rowWithin(get().row, plan) });
       performance.mark('edit');
-      settler.settle(plan, { polish });
+      settle(plan, polish);
     };
     const clear = () => {
       if (get().problemWith !== 'settling') set({ problem: null, problemWith: null });
     };
 
-    if (!waits) settler.settle(plan, { polish: true });
+    if (!waits) settle(plan, true);
     return {
       plan,
       history: newHistory(plan),
@@ -118,9 +127,28 @@ export function studio(
         take(opened(get().history, next, id, label), true);
         set({ looks: get().looks + 1 });
       },
-      restore(history) {
-        set({ history, plan: history.plan, state: 'settling', row: null });
-        settler.settle(history.plan, { polish: true });
+      restore(history, shape) {
+        const { plan } = history;
+        set({ history, plan, state: 'settling', row: null });
+        if (!shape) {
+          settle(plan, true);
+          return;
+        }
+        const basket = { ...shape.basket, plan };
+        const asked = performance.now();
+        set(
+          heard(get(), {
+            kind: 'settled',
+            number: 0,
+            ...shape,
+            basket,
+            plan,
+            asked,
+            polished: true,
+          }),
+        );
+        // the worker, which edits go to, has not seen it
+        later = setTimeout(() => settle(get().plan, true), restBeforeSettling);
       },
       openText(text, file, take = (plan) => get().open(plan)) {
         const reading = readPlan(text, file);

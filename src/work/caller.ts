@@ -86,6 +86,12 @@ function resultOf(answer: Answer, { plan, time }: Asked, polished: boolean): Set
   return { ...answer, ...base, basket: { ...answer.basket, plan } };
 }
 
+/**
+ * Stands for what the workers' code is: in the built app the address of the script that names theirs, which
+ * is another one with every change of them.
+ */
+export const settleBuild: string = import.meta.url;
+
 /** Starts a worker that settles plans. */
 export function settleWorker(): WorkerPort {
   return new Worker(new URL('./settleWorker.ts', import.meta.url), { type: 'module' });

@@ -1,6 +1,7 @@
 /**
  * From asking for the page to the first basket on it, in the built app: over the network of this machine
- * with an empty cache, and from the service worker with the server still there. Two times: until the page
+ * with an empty cache, and from the service worker with the server still there, by when the browser also has
+ * the shape of the plan that was looked at last (src/keep/shapeStore.ts). Two times: until the page
  * has the settled shape and has handed over the draw calls for it, with the calls themselves put out of
  * work; and until this machine's drawing, in software, has done them too.
  */
