@@ -11,7 +11,8 @@ import { stand } from './stageView.ts';
 import { useInset } from './useInset.ts';
 
 interface Props {
-  readonly extent: Extent;
+  /** How far what is looked at reaches now. */
+  readonly extentNow: () => Extent;
   /** The basket's once it has come to rest; null before. */
   readonly settled?: Extent | null;
   readonly view: StageView;
@@ -44,16 +45,17 @@ const noInset: Inset = { top: 0, bottom: 0 };
  * stays where it is while the basket changes. Once the basket is at rest it steps back or nearer if the
  * basket has outgrown the picture or become small in it, but not after it was moved by hand.
  */
-export function Eye({ extent, settled = null, view, nonce, inset = noInset }: Props) {
+export function Eye({ extentNow, settled = null, view, nonce, inset = noInset }: Props) {
   const controls = useRef<Hands>(null);
   const journey = useRef<Journey | null>(null);
   /** The last way that was gone or is being gone. */
   const last = useRef<Journey | null>(null);
   /** A view was asked for while the basket was still on its way: it is looked at anew at rest. */
   const isDue = useRef(false);
-  const latest = useRef({ extent, settled });
-  latest.current = { extent, settled };
-  const { camera, invalidate } = useThree();
+  const latest = useRef({ extentNow, settled });
+  latest.current = { extentNow, settled };
+  const camera = useThree(({ camera }) => camera);
+  const invalidate = useThree(({ invalidate }) => invalidate);
   const free = useInset(inset);
   useHeldPointers();
 
@@ -88,7 +90,7 @@ export function Eye({ extent, settled = null, view, nonce, inset = noInset }: Pr
     if (!hands || !last.current || !(camera instanceof PerspectiveCamera)) return;
     // how near and far it may be goes with the basket
     hands.update();
-    const place = reached(last.current, hands);
+    const place = endOf(last.current, hands);
     const away = place.distanceTo(last.current.toMiddle);
     const isMoved = camera.position.distanceTo(place) > 1e-3 * away;
     if (isMoved && !journey.current) return;
@@ -103,7 +105,7 @@ export function Eye({ extent, settled = null, view, nonce, inset = noInset }: Pr
 
   // biome-ignore lint/correctness/useExhaustiveDependencies: another nonce asks for the view anew
   useEffect(() => {
-    acts.current.look(latest.current.extent, paces.asked);
+    acts.current.look(latest.current.extentNow(), paces.asked);
     isDue.current = latest.current.settled === null;
   }, [view, nonce, camera]);
 
@@ -131,7 +133,12 @@ export function Eye({ extent, settled = null, view, nonce, inset = noInset }: Pr
     else invalidate();
   });
 
-  const reach = Math.max(...extent.half);
+  // of a basket on its way it stays as it was
+  const reached = useRef(0);
+  if (settled || reached.current === 0) {
+    reached.current = Math.max(...(settled ?? extentNow()).half);
+  }
+  const reach = reached.current;
   return (
     <OrbitControls
       ref={controls}
@@ -147,7 +154,7 @@ export function Eye({ extent, settled = null, view, nonce, inset = noInset }: Pr
 }
 
 /** Where the eye is at the end of a way: no nearer and no further than hands may bring it. */
-function reached({ to, toMiddle }: Journey, { minDistance, maxDistance }: Hands): Vector3 {
+function endOf({ to, toMiddle }: Journey, { minDistance, maxDistance }: Hands): Vector3 {
   const { phi, theta } = to;
   const radius = MathUtils.clamp(to.radius, minDistance, maxDistance);
   return new Vector3().setFromSpherical(new Spherical(radius, phi, theta)).add(toMiddle);

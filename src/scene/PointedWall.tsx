@@ -1,5 +1,5 @@
 import type { ThreeEvent } from '@react-three/fiber';
-import { useEffect, useLayoutEffect, useMemo, useRef } from 'react';
+import { useEffect, useMemo, useRef } from 'react';
 import type { Intersection, Raycaster } from 'three';
 import { BufferGeometry, DoubleSide, Mesh } from 'three';
 import { wallBands } from '../mesh/wallBands.ts';
@@ -7,7 +7,8 @@ import type { Basket } from '../model/basket.ts';
 import { fillGeometry, upright } from './toThree.ts';
 
 interface Props {
-  readonly basket: Basket;
+  /** The basket as it is now; null before the first. */
+  readonly basketNow: () => Basket | null;
   readonly onRow: (row: number | null) => void;
 }
 
@@ -15,28 +16,27 @@ interface Props {
  * The wall as the pointer feels it: not drawn, it tells which row is pointed at. It is made when a
  * pointer is tried against it, so that a drag elsewhere does not make one for every shape.
  */
-export function PointedWall({ basket, onRow }: Props) {
+export function PointedWall({ basketNow, onRow }: Props) {
   const geometry = useMemo(() => new BufferGeometry(), []);
   const last = useRef<number | null>(null);
   const trianglesPerRow = useRef(1);
-  const feel = useRef<Basket | null>(null);
+  const felt = useRef<Basket | null>(null);
   useEffect(() => () => geometry.dispose(), [geometry]);
-  useLayoutEffect(() => {
-    feel.current = basket;
-  }, [basket]);
   const raycast = useMemo(
     () =>
       function (this: Mesh, ray: Raycaster, hits: Intersection[]): void {
-        if (feel.current) {
-          const bands = wallBands(feel.current);
+        const basket = basketNow();
+        if (!basket) return;
+        if (basket !== felt.current) {
+          const bands = wallBands(basket);
           fillGeometry(geometry, bands);
           geometry.boundingSphere = null;
           trianglesPerRow.current = bands.trianglesPerRow;
-          feel.current = null;
+          felt.current = basket;
         }
         Mesh.prototype.raycast.call(this, ray, hits);
       },
-    [geometry],
+    [geometry, basketNow],
   );
 
   const say = (row: number | null) => {

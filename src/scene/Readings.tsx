@@ -2,6 +2,9 @@ import { Html, Line } from '@react-three/drei';
 import { useMemo } from 'react';
 import { tapeRing } from '../mesh/tapeRing.ts';
 import type { Basket } from '../model/basket.ts';
+import type { Live } from './live.ts';
+import { useLive } from './live.ts';
+import type { StageShape } from './stageShape.ts';
 import { centimetres } from './toThree.ts';
 
 /** What is written beside the lines; null where there is nothing to say. */
@@ -25,13 +28,26 @@ interface Props {
   readonly accent: string;
 }
 
+interface LiveProps extends Omit<Props, 'basket' | 'words'> {
+  readonly shapes: Live<StageShape | null>;
+  readonly wordsOf: (basket: Basket, row: number | null) => ReadingWords;
+}
+
+/** The same of a basket that changes. */
+export function LiveReadings({ shapes, wordsOf, ...rest }: LiveProps) {
+  const shape = useLive(shapes);
+  if (!shape) return null;
+  const { basket } = shape;
+  return <Readings {...rest} basket={basket} words={wordsOf(basket, rest.row)} />;
+}
+
 type Place = readonly [number, number, number];
 
 /** Distance of a dimension line from the basket, mm. */
 const away = 16;
 
 /** The table's line, height, length and width, clearances, and the tape round the row pointed at. */
-export function Readings({ basket, row, words, ink, accent }: Props) {
+function Readings({ basket, row, words, ink, accent }: Props) {
   const { rows, summary } = basket;
   const x = Math.max(...rows.map(({ length }) => length)) / 2;
   const y = Math.max(...rows.map(({ width }) => width)) / 2;

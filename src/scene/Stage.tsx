@@ -1,33 +1,29 @@
 import { lazy, Suspense, useLayoutEffect, useMemo, useState } from 'react';
 import { sceneWords } from '#words/scene.ts';
-import type { BasketMesh } from '../mesh/basketMesh.ts';
-import type { RowTints } from '../mesh/rowTints.ts';
-import { tinted } from '../mesh/rowTints.ts';
+import type { TintKind } from '../mesh/rowTints.ts';
 import type { Basket } from '../model/basket.ts';
 import { Eye } from './Eye.tsx';
 import type { Extent, Inset } from './frameBasket.ts';
-import { extent } from './frameBasket.ts';
 import type { Live } from './live.ts';
-import { live, useLive } from './live.ts';
+import { live, useLive, usePicked } from './live.ts';
 import { PointedWall } from './PointedWall.tsx';
 import type { ReadingWords } from './Readings.tsx';
 import type { TakePicture } from './Snapshot.tsx';
 import { Snapshot } from './Snapshot.tsx';
 import { StageCanvas } from './StageCanvas.tsx';
-import { StrandSet } from './StrandSet.tsx';
+import { LiveStrandSet } from './StrandSet.tsx';
 import { stageColours } from './stageColours.ts';
+import type { StageShape } from './stageShape.ts';
+import { extentOf } from './stageShape.ts';
 import type { StageTheme, StageView } from './stageView.ts';
-import { useReach } from './useReach.ts';
+import { useLiveReach } from './useReach.ts';
 import './stage.css';
 
-const Readings = lazy(async () => ({ default: (await import('./Readings.tsx')).Readings }));
+const Readings = lazy(async () => ({ default: (await import('./Readings.tsx')).LiveReadings }));
 
 interface Props {
-  /** The settled basket; null before the first. */
-  readonly basket: Basket | null;
-  readonly mesh: BasketMesh | null;
-  /** Whether the basket has come to rest: the eye then follows one that has outgrown the picture. */
-  readonly isAtRest?: boolean;
+  /** The basket, null before the first: drawn as it changes, while nothing else here is drawn anew. */
+  readonly shapes: Live<StageShape | null>;
   /** Row drawn in the accent colour. */
   readonly row: number | null;
   readonly onRow: (row: number | null) => void;
@@ -37,12 +33,12 @@ interface Props {
   readonly theme: StageTheme;
   /** Another number looks from `view` anew, after the eye was moved by hand or a plan was opened. */
   readonly viewNonce?: number;
-  /** What a person who cannot see the picture is told; by default the size in cm. */
-  readonly label?: string;
-  /** Dimensions beside the basket; left out, there are none. */
-  readonly readings?: ReadingWords | null;
-  /** Colours of the rows in place of the strands' own. */
-  readonly tints?: RowTints | null;
+  /** What a person who cannot see the picture is told. */
+  readonly label: string;
+  /** Words for the dimensions beside the basket; left out, there are none. */
+  readonly readings?: ((basket: Basket, row: number | null) => ReadingWords) | null;
+  /** What the rows are coloured by in place of the strands' own colours. */
+  readonly tint?: TintKind | null;
   /** What lies over the picture: the basket is shown between. */
   readonly inset?: Inset;
   /** Is given the way to take a picture of the stage. */
@@ -51,16 +47,11 @@ interface Props {
 
 /** The settled basket on a table, to be turned by hand. Scene units: centimetres, y up. */
 export function Stage(props: Props) {
-  const { basket, mesh, onRow, onView, theme, viewNonce = 0 } = props;
+  const { shapes, onRow, onView, theme, viewNonce = 0 } = props;
   const [homeComings, setHomeComings] = useState(0);
-  const size = useMemo(
-    () =>
-      basket ? extent(basket, mesh ? [mesh.fittings.positions, mesh.stakes.positions] : []) : null,
-    [basket, mesh],
-  );
-  const reach = useReach(size);
-  const shown = { ...props, size, nonce: viewNonce + homeComings };
-  // handed on past the canvas, which need not be drawn anew for another shape
+  const reach = useLiveReach(shapes);
+  const shown = { ...props, nonce: viewNonce + homeComings };
+  // handed on past the canvas, which need not be drawn anew
   const [handed] = useState(() => live<SceneProps>(shown));
   useLayoutEffect(() => handed.set(shown));
   const contents = useMemo(() => <Scene handed={handed} />, [handed]);
@@ -68,7 +59,7 @@ export function Stage(props: Props) {
     <StageCanvas
       theme={theme}
       reach={reach}
-      label={props.label ?? described(basket)}
+      label={props.label}
       whenLost={sceneWords.lost}
       onRow={onRow}
       onDoubleClick={() => {
@@ -82,42 +73,40 @@ export function Stage(props: Props) {
 }
 
 interface SceneProps extends Props {
-  readonly size: Extent | null;
   readonly nonce: number;
 }
 
 /** What stands on the table. */
 function Scene({ handed }: { readonly handed: Live<SceneProps> }) {
-  const { basket, mesh, isAtRest, row, onRow, view, theme, size, nonce, inset, ...rest } =
-    useLive(handed);
-  const { readings = null, tints = null, onPicture } = rest;
+  const { shapes, row, onRow, theme, readings = null, tint = null, ...rest } = useLive(handed);
+  const { view, nonce, inset, onPicture } = rest;
+  const hasBasket = usePicked(shapes, (shape) => shape !== null);
+  const atRest = usePicked(shapes, (shape) => (shape?.isAtRest ? shape : null));
+  const settled = useMemo(() => atRest && extentOf(atRest), [atRest]);
   const colours = stageColours[theme];
-  const weavers = useMemo(
-    () => (mesh && tints ? tinted(mesh.weavers, tints) : mesh?.weavers),
-    [mesh, tints],
-  );
+  const look = { shapes, accent: colours.accent };
   return (
     <>
-      {basket && mesh && weavers && size && (
+      {hasBasket && (
         <>
-          <StrandSet mesh={mesh.stakes} picked={null} accent={colours.accent} />
-          <StrandSet mesh={weavers} picked={row} accent={colours.accent} />
-          <StrandSet mesh={mesh.fittings} picked={null} accent={colours.accent} />
+          <LiveStrandSet {...look} part="stakes" picked={null} />
+          <LiveStrandSet {...look} part="weavers" picked={row} tint={tint} />
+          <LiveStrandSet {...look} part="fittings" picked={null} />
           {readings && (
             <Suspense fallback={null}>
               <Readings
-                basket={basket}
+                shapes={shapes}
                 row={row}
-                words={readings}
+                wordsOf={readings}
                 ink={colours.ink}
                 accent={colours.accent}
               />
             </Suspense>
           )}
-          <PointedWall basket={basket} onRow={onRow} />
+          <PointedWall basketNow={() => shapes.get()?.basket ?? null} onRow={onRow} />
           <Eye
-            extent={size}
-            settled={isAtRest ? size : null}
+            extentNow={() => extentNow(shapes)}
+            settled={settled}
             view={view}
             nonce={nonce}
             {...(inset && { inset })}
@@ -129,10 +118,8 @@ function Scene({ handed }: { readonly handed: Live<SceneProps> }) {
   );
 }
 
-/** The basket in words, for those who do not see it. */
-function described(basket: Basket | null): string {
-  if (!basket) return sceneWords.settling;
-  const { rim, height, ends, rows } = basket.summary;
-  const cm = (mm: number) => (mm / 10).toFixed(1);
-  return sceneWords.basket(cm(rim.length), cm(rim.width), cm(height), ends, rows);
+function extentNow(shapes: Live<StageShape | null>): Extent {
+  const shape = shapes.get();
+  if (!shape) throw new Error('there is no basket to look at');
+  return extentOf(shape);
 }

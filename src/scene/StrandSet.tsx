@@ -1,47 +1,45 @@
-import { useThree } from '@react-three/fiber';
-import { useEffect, useLayoutEffect, useMemo, useRef } from 'react';
-import { BufferGeometry, Color } from 'three';
-import type { StrandMesh } from '../mesh/strandMesh.ts';
-import { fillColour, fillGeometry, sameBytes, upright } from './toThree.ts';
-
-interface Props {
-  readonly mesh: StrandMesh;
-  /** Strand number drawn in the accent colour; null for none. */
-  readonly picked: number | null;
-  readonly accent: string;
-}
-
-interface Coloured {
-  readonly colour: Uint8Array;
-  readonly picked: number | null;
-  readonly accent: string;
-}
+import { useLayoutEffect } from 'react';
+import type { BasketMesh } from '../mesh/basketMesh.ts';
+import type { TintKind } from '../mesh/rowTints.ts';
+import { rowTints, tinted } from '../mesh/rowTints.ts';
+import type { Live } from './live.ts';
+import type { StageShape } from './stageShape.ts';
+import { upright } from './toThree.ts';
+import type { DrawnStrands } from './useStrandGeometry.ts';
+import { useStrandGeometry } from './useStrandGeometry.ts';
 
 /** All stakes, or all weavers, as one thing to draw. */
-export function StrandSet({ mesh, picked, accent }: Props) {
-  const geometry = useMemo(() => new BufferGeometry(), []);
-  const { gl, invalidate } = useThree();
-  const coloured = useRef<Coloured | null>(null);
-  useEffect(() => () => geometry.dispose(), [geometry]);
+export function StrandSet({ mesh, picked, accent }: DrawnStrands) {
+  const { geometry, draw } = useStrandGeometry();
+  useLayoutEffect(() => draw({ mesh, picked, accent }), [draw, mesh, picked, accent]);
+  return <Strands geometry={geometry} />;
+}
 
+interface LiveProps extends Omit<DrawnStrands, 'mesh'> {
+  readonly shapes: Live<StageShape | null>;
+  readonly part: keyof BasketMesh;
+  /** What the rows are coloured by in place of the strands' own colours. */
+  readonly tint?: TintKind | null;
+}
+
+/** The same of a basket that changes: its shapes go to the graphics card past React. */
+export function LiveStrandSet({ shapes, part, picked, accent, tint = null }: LiveProps) {
+  const { geometry, draw } = useStrandGeometry();
   useLayoutEffect(() => {
-    fillGeometry(geometry, mesh);
-    gl.shadowMap.needsUpdate = true;
-    invalidate();
-  }, [geometry, mesh, gl, invalidate]);
+    const drawNow = () => {
+      const shape = shapes.get();
+      if (!shape) return;
+      const own = shape.mesh[part];
+      const mesh = tint ? tinted(own, rowTints(shape.basket.rows, tint)) : own;
+      draw({ mesh, picked, accent });
+    };
+    drawNow();
+    return shapes.subscribe(drawNow);
+  }, [shapes, part, picked, accent, tint, draw]);
+  return <Strands geometry={geometry} />;
+}
 
-  useLayoutEffect(() => {
-    // in a drag the colours stay as they are
-    const last = coloured.current;
-    coloured.current = { colour: mesh.colour, picked, accent };
-    if (last?.picked === picked && last.accent === accent) {
-      if (sameBytes(last.colour, mesh.colour)) return;
-    }
-    const { r, g, b } = new Color(accent);
-    fillColour(geometry, { strand: mesh.strand, colour: mesh.colour, picked, accent: [r, g, b] });
-    invalidate();
-  }, [geometry, mesh, picked, accent, invalidate]);
-
+function Strands({ geometry }: Pick<ReturnType<typeof useStrandGeometry>, 'geometry'>) {
   return (
     <mesh {...upright} geometry={geometry} frustumCulled={false} castShadow receiveShadow>
       <meshLambertMaterial vertexColors />

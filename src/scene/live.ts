@@ -28,3 +28,9 @@ export function live<T>(first: T): Live<T> {
 export function useLive<T>(source: Live<T>): T {
   return useSyncExternalStore(source.subscribe, source.get, source.get);
 }
+
+/** What `pick` takes from `source`; the component is drawn anew only when that changes. */
+export function usePicked<T, P>(source: Live<T>, pick: (value: T) => P): P {
+  const get = () => pick(source.get());
+  return useSyncExternalStore(source.subscribe, get, get);
+}

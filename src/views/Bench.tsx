@@ -1,4 +1,4 @@
-import { useMemo, useState } from 'react';
+import { useCallback, useMemo, useState } from 'react';
 import { appWords } from '#words/app.ts';
 import { FindingList } from '../charts/FindingList.tsx';
 import { GirthLine } from '../charts/GirthLine.tsx';
@@ -38,6 +38,7 @@ export function Bench() {
     useMemo(() => ({ plan, girths, basket }), [plan, girths, basket]),
     !isAtRest,
   );
+  const onFindings = useCallback(() => showFindings(setTab), []);
   const room = (name: TabName) => ({
     name,
     isTab: isNarrow,
@@ -45,7 +46,7 @@ export function Bench() {
   });
   return (
     <main className="bench">
-      <StageRoom onFindings={() => showFindings(setTab)} />
+      <StageRoom onFindings={onFindings} />
       <section className="girth-room" aria-label={appWords.rooms.girthLine}>
         <GirthLine
           plan={plan}

@@ -5,6 +5,9 @@ import { flatFinish } from '../mesh/flatFinish.ts';
 import type { OutlineView } from '../mesh/outline.ts';
 import { outline } from '../mesh/outline.ts';
 import type { Basket } from '../model/basket.ts';
+import type { Live } from '../scene/live.ts';
+import { useLive } from '../scene/live.ts';
+import type { StageShape } from '../scene/stageShape.ts';
 
 interface Props {
   readonly basket: Basket | null;
@@ -15,8 +18,17 @@ interface Props {
 
 const drawn = ['side', 'end'] as const;
 
+interface LiveProps extends Omit<Props, 'basket'> {
+  readonly shapes: Live<StageShape | null>;
+}
+
+/** The same of a basket that changes. */
+export function LiveDrawings({ shapes, ...rest }: LiveProps) {
+  return <Drawings {...rest} basket={useLive(shapes)?.basket ?? null} />;
+}
+
 /** Side and end view as line drawings: asked for, or for a browser without WebGL. */
-export function Drawings({ basket, row, isChosen = false }: Props) {
+function Drawings({ basket, row, isChosen = false }: Props) {
   const outlines = useMemo(
     () => basket && { side: bothOf(basket, 'side'), end: bothOf(basket, 'end') },
     [basket],

@@ -1,17 +1,18 @@
-import { useCallback, useMemo, useRef, useState } from 'react';
+import { memo, useCallback, useMemo, useRef, useState } from 'react';
 import { stageWords } from '#words/stage.ts';
-import { isRested } from '../keep/studio.ts';
 import { presentStudio, useStudio } from '../keep/useStudio.ts';
 import { rowTints } from '../mesh/rowTints.ts';
 import type { Basket } from '../model/basket.ts';
 import { formatLength } from '../plan/units.ts';
 import { hasWebgl } from '../scene/hasWebgl.ts';
 import type { TakePicture } from '../scene/Snapshot.tsx';
-import { Drawings } from './Drawings.tsx';
+import { LiveDrawings } from './Drawings.tsx';
 import { FindingsButton } from './FindingsButton.tsx';
 import { fetched } from './fetched.tsx';
 import { SafetyNet } from './SafetyNet.tsx';
 import { Status } from './Status.tsx';
+import { useCalmBasket } from './stage/calmBasket.ts';
+import { usePresentShapes } from './stage/presentShapes.ts';
 import { readingWords } from './stage/readingWords.ts';
 import { StageTools } from './stage/StageTools.tsx';
 import type { ShownBasket, StageShow } from './stage/stageShow.ts';
@@ -37,11 +38,9 @@ interface Props {
 }
 
 /** The basket on its table; outlines in its place where the browser cannot draw in three dimensions. */
-export function StageRoom({ onFindings }: Props) {
-  // not the whole studio: the stage is drawn anew for another basket, not for every edit of the plan
-  const basket = useStudio(({ basket }) => basket);
-  const mesh = useStudio(({ mesh }) => mesh);
-  const isAtRest = useStudio(isRested);
+export const StageRoom = memo(function StageRoom({ onFindings }: Props) {
+  // shapes go to the stage past this room, which is not drawn anew for each
+  const basket = useCalmBasket();
   const row = useStudio(({ row }) => row);
   const view = useStudio(({ view }) => view);
   const looks = useStudio(({ looks }) => looks);
@@ -62,17 +61,16 @@ export function StageRoom({ onFindings }: Props) {
     if (next.sizes && !show.sizes) setSizings(sizings + 1);
     setShow(next);
   };
-  const rest = useMemo(() => (basket && mesh ? { basket, mesh } : null), [basket, mesh]);
-  const shown = (isBuilding && built) || rest;
+  const step = isBuilding ? built : null;
+  const shapes = usePresentShapes(step);
+  const shown = step?.basket ?? basket;
   const tints = useMemo(
-    () => (shown && show.tint ? rowTints(shown.basket.rows, show.tint) : null),
+    () => (shown && show.tint ? rowTints(shown.rows, show.tint) : null),
     [shown, show.tint],
   );
   const onPicture = useCallback((take: TakePicture | null) => setPicture({ take }), []);
   const isDrawing = !canDraw || show.outline;
-  const drawings = (
-    <Drawings basket={shown?.basket ?? null} row={row} isChosen={canDraw && show.outline} />
-  );
+  const drawings = <LiveDrawings shapes={shapes} row={row} isChosen={canDraw && show.outline} />;
   const closeBuildUp = useCallback(() => {
     setBuilding(false);
     setBuilt(null);
@@ -102,18 +100,16 @@ export function StageRoom({ onFindings }: Props) {
           <SafetyNet under={() => drawings}>
             <stage.View
               standIn={<p className="waiting">{stageWords.waiting}</p>}
-              basket={shown?.basket ?? null}
-              mesh={shown?.mesh ?? null}
-              isAtRest={isAtRest && shown === rest}
-              row={shown === rest ? row : null}
+              shapes={shapes}
+              row={step ? null : row}
               onRow={pointAt}
               view={view}
               onView={look}
               viewNonce={looks + sizings}
               theme={theme}
               label={basket ? inWords(basket) : stageWords.unsettled}
-              readings={shown && show.sizes ? readingWords(shown.basket, row) : null}
-              tints={tints}
+              readings={show.sizes ? readingWords : null}
+              tint={show.tint}
               inset={inset}
               onPicture={onPicture}
             />
@@ -135,7 +131,7 @@ export function StageRoom({ onFindings }: Props) {
       )}
     </section>
   );
-}
+});
 
 /** What the picture shows, for those who do not see it. */
 function inWords({ plan, summary }: Basket): string {

@@ -66,12 +66,17 @@ export const ComparedStage = memo(function ComparedStage(props: Props) {
           <StrandSet mesh={solid.mesh.weavers} picked={row} accent={looks[solid.side].colour} />
           <StrandSet mesh={solid.mesh.fittings} picked={null} accent={colours.accent} />
           <MarkLines basket={solid.basket} look={looks[solid.side]} isUnder={outlined !== null} />
-          <PointedWall basket={solid.basket} onRow={onRow} />
+          <PointedWall basketNow={() => solid.basket} onRow={onRow} />
         </>
       )}
       {outlined && <OutlineLines basket={outlined.basket} look={looks[outlined.side]} />}
       {extent && leads && (
-        <Eye extent={extent} settled={props.settled} view={props.view} nonce={props.nonce} />
+        <Eye
+          extentNow={() => extent}
+          settled={props.settled}
+          view={props.view}
+          nonce={props.nonce}
+        />
       )}
       {extent && !leads && (
         <OrbitControls
