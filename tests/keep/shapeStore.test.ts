@@ -1,5 +1,5 @@
 import 'fake-indexeddb/auto';
-import { serialize } from 'node:v8';
+import { isDeepStrictEqual } from 'node:util';
 import { IDBFactory } from 'fake-indexeddb';
 import { beforeEach, expect, test } from 'vitest';
 import type { KeptShape } from '../../src/keep/shapeStore.ts';
@@ -31,8 +31,8 @@ beforeEach(() => {
 test('a shape that was kept is found by the next page, number for number', async () => {
   await shapeStore('one').keep(plan, shape);
   const found = await shapeStore('one').find(plan);
-  expect(serialize(found?.basket).equals(serialize(shape.basket))).toBe(true);
-  expect(serialize(found?.mesh).equals(serialize(shape.mesh))).toBe(true);
+  expect(isDeepStrictEqual(found?.basket, shape.basket)).toBe(true);
+  expect(isDeepStrictEqual(found?.mesh, shape.mesh)).toBe(true);
 });
 
 test('a plan of another name and unit has the same shape, one of another girth has not', async () => {
