@@ -1,9 +1,10 @@
 import { appWords } from '#words/app.ts';
-import { useComparison } from './keep/compareHere.ts';
-import { useOpenQuestion } from './views/ask/asking.ts';
+import { presentComparison, useComparison } from './keep/compareHere.ts';
+import { leave, useOpenQuestion } from './views/ask/asking.ts';
 import { useHash } from './views/bench/useHash.ts';
 import { fetched } from './views/fetched.tsx';
 import { Mishap } from './views/Mishap.tsx';
+import { Missed, MissedPage } from './views/Missed.tsx';
 import { Notices } from './views/Notices.tsx';
 import { SafetyNet } from './views/SafetyNet.tsx';
 import { Studio } from './views/Studio.tsx';
@@ -36,8 +37,10 @@ export function App() {
 
 /** What is being asked, over everything else. */
 function Question() {
-  const isOpen = useOpenQuestion() !== null;
-  return isOpen ? <ask.View /> : null;
+  const open = useOpenQuestion();
+  return (
+    open && <ask.View missed={(again) => <Missed again={again} onClose={() => leave(open)} />} />
+  );
 }
 
 /** The bench, the shelf, two plans, or one. */
@@ -51,12 +54,27 @@ function Page() {
     return (
       <>
         <Studio />
-        {of && <versions.View id={of} />}
+        {of && (
+          <versions.View
+            id={of}
+            missed={(again) => <Missed again={again} onClose={backToPlan} />}
+          />
+        )}
       </>
     );
   }
   const { View } = pages[place];
-  return <View standIn={<p className="waiting">{appWords.waiting[place]}</p>} />;
+  return (
+    <View
+      standIn={<p className="waiting">{appWords.waiting[place]}</p>}
+      missed={(again) => <MissedPage again={again} onClose={backToPlan} />}
+    />
+  );
+}
+
+function backToPlan(): void {
+  presentComparison().close();
+  globalThis.location.hash = '#plan';
 }
 
 const pages = { bench, shelf, compare };

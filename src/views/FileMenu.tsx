@@ -4,6 +4,7 @@ import { useKeepState } from '../keep/shelf/keepState.ts';
 import { presentStudio, useStudio } from '../keep/useStudio.ts';
 import { FilePick } from './FilePick.tsx';
 import { fetched } from './fetched.tsx';
+import { Missed } from './Missed.tsx';
 import { savePlan, saveRowsNow } from './save.ts';
 import { useShutMenu } from './useShutMenu.ts';
 
@@ -65,7 +66,12 @@ export function FileMenu({ onFiles }: Props) {
           {appWords.file.rowChart}
         </button>
       </div>
-      {isLinked && <link.View onClose={() => setLinked(false)} />}
+      {isLinked && (
+        <link.View
+          onClose={() => setLinked(false)}
+          missed={(again) => <Missed again={again} onClose={() => setLinked(false)} />}
+        />
+      )}
     </div>
   );
 }

@@ -9,6 +9,7 @@ import type { TakePicture } from '../scene/Snapshot.tsx';
 import { LiveDrawings } from './Drawings.tsx';
 import { FindingsButton } from './FindingsButton.tsx';
 import { fetched } from './fetched.tsx';
+import { Missed } from './Missed.tsx';
 import { SafetyNet } from './SafetyNet.tsx';
 import { Status } from './Status.tsx';
 import { useCalmBasket } from './stage/calmBasket.ts';
@@ -123,6 +124,7 @@ export const StageRoom = memo(function StageRoom({ onFindings }: Props) {
       </div>
       {isBuilding && basket && (
         <buildUp.View
+          missed={(again) => <Missed again={again} onClose={closeBuildUp} />}
           plan={basket.plan}
           basket={basket}
           onShown={setBuilt}

@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import type { AppOptions } from './chromium.ts';
 import { openApp } from './chromium.ts';
 import { openedDesk, rested } from './desk.ts';
-import { everyNotice, fullDisk } from './everyNotice.ts';
+import { fullDisk, rareNotices, shelfNotices } from './everyNotice.ts';
 import type { View } from './everyone.ts';
 import { faultsOf } from './everyone.ts';
 import type { Look } from './everyView.ts';
@@ -43,7 +43,8 @@ test.each<Look>([
 ])(
   'at $width × $height, $colorScheme, forced colours $forcedColors, everything that is said or asked can be seen whole, read out, touched, and gone through by Tab',
   async (look) => {
-    expect(await faultsIn(look, everyNotice)).toEqual({});
+    expect(await faultsIn(look, shelfNotices)).toEqual({});
+    expect(await faultsIn(look, rareNotices)).toEqual({});
   },
 );
 

@@ -1,6 +1,8 @@
 /** Everything that the app says or asks beside its views, each with how one comes to it. */
 import type { Page } from 'playwright-core';
 import { expect } from 'vitest';
+import { planFragment } from '../../src/export/planLink.ts';
+import { demos } from '../../src/plan/demo/demos.ts';
 import { atRest } from './benchDesk.ts';
 import { fileFrom, girthPoint, open, patience, press, rested } from './desk.ts';
 import type { View } from './everyone.ts';
@@ -14,14 +16,23 @@ export const dailyNotices: readonly View[] = [
   { name: 'a plan changed in another window', go: changeElsewhere, within: '.keep-notice' },
 ];
 
-/** And all that is said of what goes wrong; the page stands without a shelf at the end. */
-export const everyNotice: readonly View[] = [
+/** What seldom comes, for a page opened anew; the page is broken at the end. */
+export const rareNotices: readonly View[] = [
+  { name: 'a plan that came by a link', go: openLink, within: 'dialog[open]' },
+  { name: 'a dialog that does not come', go: missDialog, within: '.keep-notice' },
+  { name: 'a page that does not come', go: missPage, within: '.mishap' },
+  { name: 'a plan deleted in another window', go: deleteElsewhere, within: '.keep-notice' },
+  { name: 'the program stopped', go: stop, within: '.mishap' },
+];
+
+/** What is said of a shelf that cannot be had, for a page opened anew; it stands without one at the end. */
+export const shelfNotices: readonly View[] = [
   ...dailyNotices,
   { name: 'a browser that refuses', go: refuse, within: '.keep-notice' },
+  { name: 'a shelf held up by another window', go: holdUp, within: '.keep-notice' },
   { name: 'a shelf of a newer Girthline', go: openNewer, within: '.keep-notice' },
   { name: 'the same at the bench', go: goToBench, within: '.bench-page', least: 48 },
   { name: 'a browser without a shelf', go: loseDatabase, within: '.keep-notice' },
-  { name: 'the program stopped', go: stop, within: '.mishap' },
 ];
 
 async function readBadFile(page: Page): Promise<void> {
@@ -138,12 +149,68 @@ async function loseDatabase(page: Page): Promise<void> {
   await rested(page);
 }
 
-/** What a page needs for its next view is not there any more. */
-async function stop(page: Page): Promise<void> {
+async function openLink(page: Page): Promise<void> {
+  await page.goto(new URL(planFragment(demos[0].plan), page.url()).href);
+  await page.locator('dialog[open]').waitFor();
+}
+
+async function missDialog(page: Page): Promise<void> {
+  await press(page, 'Leave it');
+  await page.route(/(PrintDialog|ComparePage)-/, (route) => route.abort());
+  await press(page, 'Print');
+  await page.locator('.keep-notice').waitFor(patience);
+}
+
+async function missPage(page: Page): Promise<void> {
   await press(page, 'Put away');
-  await page.route(/ComparePage-.*\.js/, (route) => route.abort());
   await press(page, 'Compare');
   await page.locator('.mishap').waitFor(patience);
+}
+
+async function deleteElsewhere(page: Page): Promise<void> {
+  await press(page, 'Back to the plan');
+  await page.unrouteAll();
+  await change(page);
+  const other = await page.context().newPage();
+  await other.goto(new URL('#shelf', page.url()).href);
+  await other
+    .locator('.shelf-card[data-present=true]')
+    .getByRole('button', { name: /^Delete/ })
+    .click();
+  await other.getByRole('button', { name: 'Put it back' }).waitFor();
+  await other.close();
+  await page.bringToFront();
+  await change(page);
+  await page.locator('.keep-notice', { hasText: 'deleted in another window' }).waitFor(patience);
+}
+
+/** A window that holds on to the database and one that waits for it to let go, as an older page might. */
+async function holdUp(page: Page): Promise<void> {
+  const other = await page.context().newPage();
+  await other.goto(new URL('icon.svg', page.url()).href);
+  await other.evaluate(
+    () =>
+      new Promise<void>((resolve) => {
+        indexedDB.open('girthline').onsuccess = () => {
+          indexedDB.deleteDatabase('girthline').onblocked = () => resolve();
+        };
+      }),
+  );
+  await page.bringToFront();
+  await page.reload();
+  await page.locator('.keep-notice', { hasText: 'holds the shelf up' }).waitFor(patience);
+  await other.close();
+}
+
+/** A browser that fails the app in the middle of its drawing. */
+async function stop(page: Page): Promise<void> {
+  await page.evaluate(() => {
+    ResizeObserver.prototype.observe = () => {
+      throw new Error('nothing is observed here');
+    };
+  });
+  await press(page, 'Compare');
+  await page.getByText('Girthline stopped').waitFor(patience);
 }
 
 async function change(page: Page): Promise<void> {

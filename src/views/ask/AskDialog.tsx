@@ -1,21 +1,16 @@
 import { useEffect, useId, useRef, useState } from 'react';
-import type { OpenQuestion, Question } from './asking.ts';
-import { useOpenQuestion } from './asking.ts';
+import type { OpenQuestion } from './asking.ts';
+import { leave, useOpenQuestion } from './asking.ts';
 import './ask.css';
 
 /** Shows the question that is open and hands on its answer. */
 export function AskDialog() {
   const open = useOpenQuestion();
-  return open && <Asked key={open.number} question={open.question} onAnswer={open.answer} />;
+  return open && <Asked key={open.number} open={open} />;
 }
 
-interface AskedProps {
-  readonly question: Question;
-  readonly onAnswer: OpenQuestion['answer'];
-}
-
-function Asked({ question, onAnswer }: AskedProps) {
-  const { title, text, choices, forAll } = question;
+function Asked({ open }: { readonly open: OpenQuestion }) {
+  const { title, text, choices, forAll } = open.question;
   const dialog = useRef<HTMLDialogElement>(null);
   const [isForAll, setForAll] = useState(false);
   const id = useId();
@@ -27,7 +22,7 @@ function Asked({ question, onAnswer }: AskedProps) {
       aria-labelledby={id}
       onCancel={(event) => {
         event.preventDefault();
-        onAnswer({ value: choices.at(-1)?.value ?? choices[0].value, isForAll: false });
+        leave(open);
       }}
     >
       <h2 id={id}>{title}</h2>
@@ -48,7 +43,7 @@ function Asked({ question, onAnswer }: AskedProps) {
             key={value}
             type="button"
             className={at === 0 ? 'main-button' : undefined}
-            onClick={() => onAnswer({ value, isForAll })}
+            onClick={() => open.answer({ value, isForAll })}
           >
             {label}
           </button>

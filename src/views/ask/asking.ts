@@ -48,6 +48,11 @@ export function ask(question: Question): Promise<Answer> {
   });
 }
 
+/** Closes the question unanswered, which is the last of its choices. */
+export function leave({ question: { choices }, answer }: OpenQuestion): void {
+  answer({ value: choices.at(-1)?.value ?? choices[0].value, isForAll: false });
+}
+
 /** The question that is open; null where there is none. */
 export function useOpenQuestion(): OpenQuestion | null {
   return useSyncExternalStore(subscribe, () => waiting[0] ?? null);

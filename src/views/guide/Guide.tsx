@@ -2,6 +2,7 @@ import { useState } from 'react';
 import { appWords } from '#words/app.ts';
 import { isGreeted, keepGreeted } from '../../keep/guideSeen.ts';
 import { fetched } from '../fetched.tsx';
+import { Missed } from '../Missed.tsx';
 import { SafetyNet } from '../SafetyNet.tsx';
 import './guide.css';
 
@@ -24,6 +25,7 @@ export function Guide({ isTouring, onStart, onEnd }: Props) {
     return (
       <SafetyNet under={() => null}>
         <tour.View
+          missed={(again) => <Missed again={again} onClose={onEnd} />}
           onEnd={() => {
             know();
             onEnd();

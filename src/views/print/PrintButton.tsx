@@ -3,6 +3,7 @@ import { appWords } from '#words/app.ts';
 import { presentStudio, useStudio } from '../../keep/useStudio.ts';
 import type { Basket } from '../../model/basket.ts';
 import { fetched } from '../fetched.tsx';
+import { Missed } from '../Missed.tsx';
 
 /** What lays out pages is fetched when someone wants to print. */
 const dialog = fetched(async () => (await import('./PrintDialog.tsx')).PrintDialog);
@@ -23,6 +24,7 @@ export function PrintButton() {
               {appWords.gettingPages}
             </p>
           }
+          missed={(again) => <Missed again={again} onClose={() => show(null)} />}
           basket={shown}
           onClose={() => show(null)}
         />

@@ -73,6 +73,13 @@ export const appWords = {
     details: 'What the program said',
   },
 
+  missed: {
+    title: 'This page did not come',
+    part: 'This part of Girthline could not be fetched; your plan stays as it is. Look whether there is a connection and try again. If it still does not come, load the page again.',
+    again: 'Try again',
+    back: 'Back to the plan',
+  },
+
   newcomer: {
     label: 'For newcomers',
     text: 'New here? Drag a point of the girth line, and the basket follows.',
