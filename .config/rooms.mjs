@@ -39,7 +39,7 @@ export const rooms = {
   views: {
     rooms: ['plan', 'model', 'mesh', 'export', 'work', 'keep', 'scene', 'form', 'panel', 'charts'],
     // the sheet's fonts are fetched by their address when something is printed
-    packages: ['react', 'dejavu-fonts-ttf'],
+    packages: ['react', 'react-dom', 'dejavu-fonts-ttf'],
   },
   command: { rooms: ['plan', 'model', 'mesh', 'export'], packages: ['node:'] },
   [entrance]: {

@@ -2,7 +2,7 @@
 import { unitWords } from '#words/units.ts';
 import { capacityFigure, dryQuart, litre } from './capacity.ts';
 import type { Unit } from './schema.ts';
-import { formatLength, unitLength } from './units.ts';
+import { formatChange, formatLength, shownChange, unitLength } from './units.ts';
 
 /** What a figure measures: mm, mm of strand, mm of one stake gap, mm³, degrees, or a number. */
 export type MeasureKind = 'length' | 'strand' | 'gap' | 'capacity' | 'angle' | 'count';
@@ -14,19 +14,30 @@ const gapPlaces: Readonly<Record<Unit, number>> = { in: 3, cm: 2, mm: 1 };
 
 /** `30 1/4 in`, `41.2 ft`, `0.006 in`, `6.25 dry qt`, `12°`, `4`; a dash for no number. */
 export function measureText(kind: MeasureKind, value: number, unit: Unit): string {
-  return signedText(kind, value, unit, false);
+  if (!Number.isFinite(value)) return '–';
+  if (kind === 'length') return formatLength(value, unit);
+  const text = named(kind, figure(kind, Math.abs(value), unit), unit);
+  return withSign(text, value, false);
 }
 
 /** A difference of one stake gap with its sign, without its unit: `+0.006`. */
 export function gapDifference(value: number, unit: Unit): string {
   if (!Number.isFinite(value)) return '–';
-  const text = gapFigure(Math.abs(value), unit);
-  return withSign(text, value, true);
+  return withSign(figure('gap', Math.abs(value), unit), value, true);
 }
 
-/** As `measureText`, with + or − before all that is not 0; of a capacity a decimal more. */
-export function differenceText(kind: MeasureKind, value: number, unit: Unit): string {
-  return signedText(kind, value, unit, true);
+/**
+ * What the second figure is more or less than the first, both as they are shown, with + or − before all that
+ * is not 0: what one gets who takes the one from the other on paper.
+ */
+export function differenceText(kind: MeasureKind, from: number, to: number, unit: Unit): string {
+  if (!Number.isFinite(to - from)) return '–';
+  if (kind === 'length') return formatChange(shownChange(from, to, unit), unit);
+  const [one, other] = [from, to].map((value) => figure(kind, Math.abs(value), unit));
+  const signed = (text = '', value: number) => Math.sign(value) * Number(text);
+  const change = signed(other, to) - signed(one, from);
+  const decimals = Math.max(decimalsOf(one), decimalsOf(other));
+  return withSign(named(kind, Math.abs(change).toFixed(decimals), unit), change, true);
 }
 
 /** The unit that figures of a kind are written in as decimals, and its size; for a spreadsheet. */
@@ -50,35 +61,32 @@ export function measureUnit(kind: MeasureKind, unit: Unit): { name: string; size
   }
 }
 
-function signedText(kind: MeasureKind, value: number, unit: Unit, isDifference: boolean): string {
-  if (!Number.isFinite(value)) return '–';
-  return withSign(unsigned(kind, Math.abs(value), unit, isDifference), value, isDifference);
-}
-
 function withSign(text: string, value: number, isDifference: boolean): string {
   if (!/[1-9]/.test(text)) return text;
   if (value < 0) return `−${text}`;
   return isDifference ? `+${text}` : text;
 }
 
-function gapFigure(value: number, unit: Unit): string {
-  return (value / unitLength[unit]).toFixed(gapPlaces[unit]);
+/** A number of the unit that `measureUnit` tells, without it; `value` is not negative. */
+function figure(kind: MeasureKind, value: number, unit: Unit): string {
+  const count = value / measureUnit(kind, unit).size;
+  switch (kind) {
+    case 'gap':
+      return count.toFixed(gapPlaces[unit]);
+    case 'capacity':
+      return capacityFigure(count);
+    case 'count':
+      return count.toFixed(0);
+    default:
+      return count.toFixed(1);
+  }
 }
 
-function unsigned(kind: MeasureKind, value: number, unit: Unit, isDifference: boolean): string {
-  const { name, size } = measureUnit(kind, unit);
-  switch (kind) {
-    case 'length':
-      return formatLength(value, unit);
-    case 'gap':
-      return `${gapFigure(value, unit)} ${name}`;
-    case 'capacity':
-      return `${isDifference ? (value / size).toFixed(2) : capacityFigure(value / size)} ${name}`;
-    case 'strand':
-      return `${(value / size).toFixed(1)} ${name}`;
-    case 'angle':
-      return `${value.toFixed(1)}°`;
-    case 'count':
-      return `${Math.round(value)}`;
-  }
+function named(kind: MeasureKind, text: string, unit: Unit): string {
+  if (kind === 'count') return text;
+  return kind === 'angle' ? `${text}°` : `${text} ${measureUnit(kind, unit).name}`;
+}
+
+function decimalsOf(text = ''): number {
+  return text.split('.')[1]?.length ?? 0;
 }

@@ -13,7 +13,7 @@ import { differences } from '../../src/model/compare/differences.ts';
 import { measures } from '../../src/model/compare/measures.ts';
 import { changeBands } from '../../src/plan/rescale.ts';
 import type { Plan } from '../../src/plan/schema.ts';
-import { formatChange, formatLength } from '../../src/plan/units.ts';
+import { formatLength, parseLength } from '../../src/plan/units.ts';
 import { basketOf, flared, jar, trug } from '../model/compare/baskets.ts';
 
 const fonts = projectFonts();
@@ -49,12 +49,19 @@ test.each(papers)('on %s nothing leaves the page, whatever is compared', (paper)
   }
 });
 
-test('every row is printed with its whole difference', () => {
+test('every row is printed with the difference of the two girths beside it', () => {
   const reading = compared(flared, 'row');
   const { marks } = comparePage(reading, ruler, 'letter', '2026-03-09');
   const texts = marks.flatMap((mark) => (mark.kind === 'text' ? [mark.text] : []));
-  for (const { difference } of reading.differences.places) {
-    expect(texts).toContain(formatChange(difference, 'in', { withUnit: false }));
+  const bare = { withUnit: false };
+  for (const { place, a, b } of reading.differences.places) {
+    const line = [`${place}`, formatLength(a, 'in', bare), formatLength(b, 'in', bare)];
+    const [found = -1, ...others] = placesIn(texts, line);
+    expect(others).toEqual([]);
+    const read = [2, 1].map((at) => parseLength(texts[found + at] ?? '', 'in'));
+    const change = parseLength(texts[found + 3] ?? '', 'in', { signed: true });
+    const [greater, less] = read.map((one) => (one.ok ? one.mm : Number.NaN));
+    expect(change.ok && change.mm).toBeCloseTo((greater ?? 0) - (less ?? 0), 6);
   }
 });
 
@@ -106,6 +113,11 @@ test('the picture has a place for the stage, or the outlines where there is none
   expect(without.pictures).toBeNull();
   expect(without.marks.length).toBeGreaterThan(withStage.marks.length);
 });
+
+/** Where `line` stands in `texts`, one after the other. */
+function placesIn(texts: readonly string[], line: readonly string[]): number[] {
+  return texts.flatMap((_, at) => (line.every((text, k) => texts[at + k] === text) ? [at] : []));
+}
 
 /** Ends of every line and text, x and y, mm. */
 function placesOf(marks: readonly Mark[]): (readonly [number, number])[] {

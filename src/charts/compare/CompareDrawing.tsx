@@ -1,5 +1,6 @@
 import { compareChartWords } from '#words/compareCharts.ts';
 import type { PlaceDifference } from '../../model/compare/differences.ts';
+import { shownChange } from '../../plan/units.ts';
 import type { GirthSurfaceProps } from '../GirthSurface.tsx';
 import { GirthSurface } from '../GirthSurface.tsx';
 import { PointedRow } from '../PointedRow.tsx';
@@ -41,7 +42,7 @@ export function CompareDrawing(props: CompareDrawingProps) {
               level={most.place}
               a={girths.a[most.place] ?? Number.NaN}
               b={girths.b[most.place] ?? Number.NaN}
-              difference={most.difference}
+              difference={shownChange(most.a, most.b, surface.unit)}
               unit={surface.unit}
               name={compareChartWords.row(most.place)}
             />

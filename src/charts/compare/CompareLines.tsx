@@ -72,7 +72,7 @@ export interface MostApartProps {
   /** Where each line stands there, mm. */
   readonly a: number;
   readonly b: number;
-  /** Second less first as the tape reads it, mm. */
+  /** Second less first as the tape is read, mm. */
   readonly difference: number;
   readonly unit: Unit;
   /** `row 18` or the height. */

@@ -2,7 +2,7 @@ import { compareChartWords } from '#words/compareCharts.ts';
 import { planLetters } from '#words/planLetters.ts';
 import type { PlaceDifference } from '../../model/compare/differences.ts';
 import type { Unit } from '../../plan/schema.ts';
-import { formatChange, formatLength } from '../../plan/units.ts';
+import { formatChange, formatLength, shownChange } from '../../plan/units.ts';
 import { PlanSign } from './PlanSign.tsx';
 
 export interface CompareReadoutProps {
@@ -38,7 +38,7 @@ export function CompareReadout({ place, hasBlend, lines, unit }: CompareReadoutP
       <span className="soft">{words.tape}</span>
       <span className="side-a">{words.ofPlan(planLetters.a, formatLength(place.a, unit))}</span>
       <span className="side-b">{words.ofPlan(planLetters.b, formatLength(place.b, unit))}</span>
-      <strong title={bLessA}>{formatChange(place.difference, unit)}</strong>
+      <strong title={bLessA}>{formatChange(shownChange(place.a, place.b, unit), unit)}</strong>
     </p>
   );
 }

@@ -5,7 +5,7 @@ import { unitWords } from '#words/units.ts';
 import type { Differences, PlaceDifference } from '../../model/compare/differences.ts';
 import { gapDifference } from '../../plan/measureText.ts';
 import type { Unit } from '../../plan/schema.ts';
-import { formatChange, formatLength } from '../../plan/units.ts';
+import { formatChange, formatLength, shownChange } from '../../plan/units.ts';
 import { useRowPointing } from '../useRowPointing.ts';
 import '../charts.css';
 import './compare.css';
@@ -25,7 +25,8 @@ export function DifferenceTable({ differences, place, onPlace, unit }: Differenc
   const { by, places, most, total } = settled;
   const { scroller, active, listeners } = useRowPointing(place, onPlace, places.length);
   const plain = (mm: number) => formatLength(mm, unit, { withUnit: false });
-  const mean = (sum: number) => sum / total.places;
+  const parts = by === 'row' ? 1 : total.places;
+  const all = { a: total.a / parts, b: total.b / parts };
   return (
     <div className="row-table compare-table">
       <div className="row-table-head">
@@ -68,13 +69,9 @@ export function DifferenceTable({ differences, place, onPlace, unit }: Differenc
                 <th scope="row" colSpan={by === 'height' ? 3 : 1}>
                   {by === 'row' ? words.rowsTogether(total.places) : words.meanOf(total.places)}
                 </th>
-                <td>{plain(by === 'row' ? total.a : mean(total.a))}</td>
-                <td>{plain(by === 'row' ? total.b : mean(total.b))}</td>
-                <td>
-                  {formatChange(by === 'row' ? total.difference : mean(total.difference), unit, {
-                    withUnit: false,
-                  })}
-                </td>
+                <td>{plain(all.a)}</td>
+                <td>{plain(all.b)}</td>
+                <td>{formatChange(shownChange(all.a, all.b, unit), unit, { withUnit: false })}</td>
                 <td />
               </tr>
             </tfoot>
@@ -114,7 +111,7 @@ const DifferenceLine = memo(function DifferenceLine(props: DifferenceLineProps) 
       <td className="row-tape">{plain(line.a)}</td>
       <td className="row-tape">{plain(line.b)}</td>
       <td className="compare-difference">
-        {formatChange(line.difference, unit, { withUnit: false })}
+        {formatChange(shownChange(line.a, line.b, unit), unit, { withUnit: false })}
       </td>
       <td>{gapDifference(line.perGap, unit)}</td>
     </tr>

@@ -33,12 +33,12 @@ export function MeasureTable({ measures, unit }: MeasureTableProps) {
           </tr>
         </thead>
         <tbody>
-          {measures.map(({ name, kind, a, b, difference }) => (
+          {measures.map(({ name, kind, a, b }) => (
             <tr key={name} data-measure={name}>
               <th scope="row">{name}</th>
               <td>{measureText(kind, a, unit)}</td>
               <td>{measureText(kind, b, unit)}</td>
-              <td className="compare-difference">{differenceText(kind, difference, unit)}</td>
+              <td className="compare-difference">{differenceText(kind, a, b, unit)}</td>
             </tr>
           ))}
         </tbody>

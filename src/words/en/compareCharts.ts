@@ -31,7 +31,7 @@ export const compareChartWords = {
   },
   table: {
     titles: { row: 'Tape girth, row by row', height: 'Tape girth, by height' },
-    note: 'B less A: + where B is larger. Taken before rounding, so it may be one step off the figures beside it.',
+    note: 'B less A, of the figures as they stand here: + where B is larger. The saved table (CSV) has them unrounded.',
     caption: (unit: string) =>
       `Differences of tape girth in ${unit}, the second plan less the first. Arrow keys go from line to line.`,
     places: { row: 'Row', height: 'Height' },

@@ -11,7 +11,7 @@ import { differences } from '../../../src/model/compare/differences.ts';
 import { measures } from '../../../src/model/compare/measures.ts';
 import { girthLine } from '../../../src/model/girth/girthLine.ts';
 import type { Plan } from '../../../src/plan/schema.ts';
-import { formatChange } from '../../../src/plan/units.ts';
+import { formatChange, shownChange } from '../../../src/plan/units.ts';
 import { basketOf, flared, jar, trug } from '../../model/compare/baskets.ts';
 
 const nothing = () => undefined;
@@ -51,7 +51,7 @@ test('the chart has both lines, the area between them and the row where they dif
   expect(markup).toContain('compare-area');
   const { most } = differences(basketOf(trug), basketOf(flared), 'row', 'in');
   expect(markup).toContain('most apart, row 32');
-  expect(markup).toContain(formatChange(most?.difference ?? 0, 'in'));
+  expect(markup).toContain(formatChange(shownChange(most?.a ?? 0, most?.b ?? 0, 'in'), 'in'));
 });
 
 test('the letters at the ends of both lines stand apart, clear of the ring round a chosen point', () => {
@@ -86,7 +86,9 @@ test('a row of the table says both girths and their difference with its sign', (
   expect(markup.match(/<tr data-row/g)).toHaveLength(32);
   const last = basketOf(flared).rows.at(-1)?.tapeGirth ?? 0;
   const first = basketOf(trug).rows.at(-1)?.tapeGirth ?? 0;
-  expect(markup).toContain(`>${formatChange(last - first, 'in', { withUnit: false })}<`);
+  expect(markup).toContain(
+    `>${formatChange(shownChange(first, last, 'in'), 'in', { withUnit: false })}<`,
+  );
   expect(markup).toContain('32 rows together');
 });
 
@@ -116,7 +118,7 @@ test('the summary has signs and units', () => {
   const found = measures(basketOf(trug), basketOf(flared));
   const markup = renderToStaticMarkup(<MeasureTable measures={found} unit="in" />);
   expect(markup).toMatch(/data-measure="Rim, tape girth".*?\+\d[^<]* in</);
-  expect(markup).toMatch(/data-measure="Capacity".*?\+\d\.\d\d dry qt</);
+  expect(markup).toMatch(/data-measure="Capacity".*?\+\d\.\d dry qt</);
 });
 
 test('the blend says how far it is and what it comes to', () => {

@@ -6,7 +6,8 @@ import { planLetters } from '#words/planLetters.ts';
 import { unitWords } from '#words/units.ts';
 import type { PlaceDifference } from '../../../model/compare/differences.ts';
 import { differenceText, gapDifference, measureText } from '../../../plan/measureText.ts';
-import { formatChange, formatLength } from '../../../plan/units.ts';
+import type { LengthOutput } from '../../../plan/units.ts';
+import { formatChange, formatLength, shownChange } from '../../../plan/units.ts';
 import type { ComparedBaskets } from '../../compareCsv.ts';
 import { footLine, margin } from '../page/flow.ts';
 import type { Mark, Page } from '../page/mark.ts';
@@ -57,11 +58,11 @@ export function comparePage(
       { title: planLetters.b, share: 3.2 },
       { title: w.difference, share: 3.2, bold: true },
     ],
-    measures.map(({ name, kind, a: one, b: other, difference }) => [
+    measures.map(({ name, kind, a: one, b: other }) => [
       name,
       measureText(kind, one, unit),
       measureText(kind, other, unit),
-      differenceText(kind, difference, unit),
+      differenceText(kind, one, other, unit),
     ]),
     { size: 7.5, step },
   );
@@ -115,8 +116,9 @@ function placeBlocks(
     { title: w.perGap, share: 2.7 },
   ];
   const block = (width - (blocks - 1) * gap) / blocks;
-  const change = ({ difference }: { readonly difference: number }) =>
-    formatChange(difference, unit);
+  // of the two figures as they are printed
+  const change = (one: { readonly a: number; readonly b: number }, output?: LengthOutput) =>
+    formatChange(shownChange(one.a, one.b, unit), unit, output);
   const placeName = ({ place, height: level }: PlaceDifference) =>
     by === 'row' ? `${place}` : formatLength(level, unit);
   const together =
@@ -148,7 +150,7 @@ function placeBlocks(
           by === 'row' ? `${place.place}` : plain(place.height),
           plain(place.a),
           plain(place.b),
-          formatChange(place.difference, unit, { withUnit: false }),
+          change(place, { withUnit: false }),
           gapDifference(place.perGap, unit),
         ]),
         { size: 7.5, step, picked: part.findIndex(({ place }) => place === most?.place) },

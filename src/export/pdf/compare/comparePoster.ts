@@ -49,11 +49,11 @@ export function comparePoster(
       { title: planLetters.b, share: 3 },
       { title: w.difference, share: 3, bold: true },
     ],
-    measures.map(({ name, kind, a: one, b: other, difference }) => [
+    measures.map(({ name, kind, a: one, b: other }) => [
       name,
       measureText(kind, one, unit),
       measureText(kind, other, unit),
-      differenceText(kind, difference, unit),
+      differenceText(kind, one, other, unit),
     ]),
     { size: 9, step: 4.9 },
   );

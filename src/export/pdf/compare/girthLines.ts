@@ -4,7 +4,7 @@ import { unitWords } from '#words/units.ts';
 import type { Differences, PlaceDifference } from '../../../model/compare/differences.ts';
 import type { Unit } from '../../../plan/schema.ts';
 import { lengthTicks, rowTicks } from '../../../plan/ticks.ts';
-import { formatChange, formatLength } from '../../../plan/units.ts';
+import { formatChange, formatLength, shownChange } from '../../../plan/units.ts';
 import type { Mark } from '../page/mark.ts';
 import { box, inks, line } from '../page/mark.ts';
 import type { Ruler } from '../page/ruler.ts';
@@ -89,7 +89,7 @@ export function girthLines(
   if (most) {
     const at = y(level(most));
     const [from, to] = [x(Math.min(most.a, most.b)), x(Math.max(most.a, most.b))];
-    const text = formatChange(most.difference, unit);
+    const text = formatChange(shownChange(most.a, most.b, unit), unit);
     const long = ruler.width(text, 8, true);
     const beside = to + long + 3 < plot.right ? to + 1.6 : from - 1.6 - long;
     const between = (from + to - long) / 2;
