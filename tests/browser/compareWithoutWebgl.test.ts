@@ -44,6 +44,26 @@ test('arrow keys go from line to line of the table, and the row is marked on the
   expect(await page.locator('.girth-pointed text').textContent()).toBe(row);
 });
 
+test('printed by the browser, on a tablet too, it is both plans, every row and the summary', async () => {
+  const { page } = desk();
+  await page.emulateMedia({ media: 'print' });
+  await page.setViewportSize({ width: 820, height: 1180 });
+  for (const seen of [
+    '.plan-name',
+    '.compare-girth svg',
+    '.compare-measures',
+    '.side-findings-list',
+  ]) {
+    expect(await page.locator(seen).first().isVisible(), seen).toBe(true);
+  }
+  const scroller = page.locator('.compare-table .row-table-scroll');
+  const cut = await scroller.evaluate((one) => one.scrollHeight - one.clientHeight);
+  expect(cut).toBeLessThan(2);
+  expect(await page.locator('.compare-page button:visible').count()).toBe(0);
+  await page.emulateMedia({ media: 'screen' });
+  await page.setViewportSize({ width: 1440, height: 900 });
+});
+
 test.each(['light', 'dark'] as const)('axe finds nothing serious on the %s page', async (theme) => {
   const { page } = desk();
   await page.emulateMedia({ colorScheme: theme });

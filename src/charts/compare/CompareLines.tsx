@@ -47,7 +47,7 @@ interface LineEndProps {
 }
 
 /** A letter stands clear of the ring round a chosen point, px. */
-const aside = { x: 18, y: 5 } as const;
+const aside = { x: 21, y: 5 } as const;
 
 /** The letter beside the upper end of a line. */
 function LineEnd({ frame, point, other, side }: LineEndProps) {

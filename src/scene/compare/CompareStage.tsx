@@ -1,5 +1,6 @@
 import { useCallback, useRef, useState } from 'react';
 import { sceneWords } from '#words/scene.ts';
+import type { Inset } from '../frameBasket.ts';
 import type { TakePicture } from '../Snapshot.tsx';
 import type { StageTheme, StageView } from '../stageView.ts';
 import { useReach } from '../useReach.ts';
@@ -28,6 +29,8 @@ interface Props {
   /** How many plans have been opened: the eye looks anew once the basket of one is there. */
   readonly opened: number;
   readonly theme: StageTheme;
+  /** What lies over both pictures. */
+  readonly inset: Inset;
   /** What a person who cannot see a picture is told. */
   readonly labels: Readonly<Record<SideName, string>>;
   /** Told how to take the pictures shown, left to right; an empty list while there are none. */
@@ -36,7 +39,7 @@ interface Props {
 
 /** Two baskets at one scale, turned by one hand. */
 export function CompareStage(props: Props) {
-  const { a, b, layout, solid, rows, onRow, view, theme, labels, onPictures } = props;
+  const { a, b, layout, solid, rows, onRow, view, theme, inset, labels, onPictures } = props;
   const [gaze] = useState(newGaze);
   const framing = useFraming(a ?? undefined, b ?? undefined, props.nonce, props.opened);
   const reach = useReach(framing.now);
@@ -57,7 +60,7 @@ export function CompareStage(props: Props) {
   const onRowB = useCallback((row: number | null) => onRow('b', row), [onRow]);
   const { looked, nonce } = framing;
   const settled = props.areAtRest ? framing.now : null;
-  const shared = { extent: looked, settled, reach, gaze, view, nonce, theme };
+  const shared = { extent: looked, settled, reach, gaze, view, nonce, theme, inset };
   if (layout === 'over') {
     const [under, over] = solid === 'a' ? [a, b] : [b, a];
     return (

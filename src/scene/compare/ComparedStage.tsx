@@ -4,7 +4,7 @@ import { sceneWords } from '#words/scene.ts';
 import type { BasketMesh } from '../../mesh/basketMesh.ts';
 import type { Basket } from '../../model/basket.ts';
 import { Eye } from '../Eye.tsx';
-import type { Extent } from '../frameBasket.ts';
+import type { Extent, Inset } from '../frameBasket.ts';
 import { PointedWall } from '../PointedWall.tsx';
 import type { TakePicture } from '../Snapshot.tsx';
 import { Snapshot } from '../Snapshot.tsx';
@@ -12,6 +12,7 @@ import { StageCanvas } from '../StageCanvas.tsx';
 import { StrandSet } from '../StrandSet.tsx';
 import { stageColours } from '../stageColours.ts';
 import type { StageTheme, StageView } from '../stageView.ts';
+import { useInset } from '../useInset.ts';
 import type { Gaze } from './gaze.ts';
 import { LinkedGaze } from './LinkedGaze.tsx';
 import { MarkLines, OutlineLines } from './SideLines.tsx';
@@ -43,13 +44,15 @@ interface Props {
   readonly view: StageView;
   readonly nonce: number;
   readonly theme: StageTheme;
+  /** What lies over the picture: the basket is shown between. */
+  readonly inset: Inset;
   readonly label: string;
   readonly onPicture: (take: TakePicture | null) => void;
 }
 
 /** One of the pictures of two compared baskets. Scene units: centimetres, y up. */
 export const ComparedStage = memo(function ComparedStage(props: Props) {
-  const { solid, outlined, extent, reach, gaze, leads, row, onRow, theme } = props;
+  const { solid, outlined, extent, reach, gaze, leads, row, onRow, theme, inset } = props;
   const colours = stageColours[theme];
   const looks = sideLook[theme];
   return (
@@ -76,18 +79,26 @@ export const ComparedStage = memo(function ComparedStage(props: Props) {
           settled={props.settled}
           view={props.view}
           nonce={props.nonce}
+          inset={inset}
         />
       )}
-      {extent && !leads && (
-        <OrbitControls
-          makeDefault
-          enableDamping={false}
-          minDistance={0.8 * Math.max(...extent.half)}
-          maxDistance={12 * Math.max(...extent.half)}
-        />
-      )}
+      {extent && !leads && <FollowingEye extent={extent} inset={inset} />}
       <LinkedGaze gaze={gaze} />
       <Snapshot onReady={props.onPicture} />
     </StageCanvas>
   );
 });
+
+/** An eye that is turned by hand, and by that of the other picture. */
+function FollowingEye({ extent, inset }: { readonly extent: Extent; readonly inset: Inset }) {
+  useInset(inset);
+  const reach = Math.max(...extent.half);
+  return (
+    <OrbitControls
+      makeDefault
+      enableDamping={false}
+      minDistance={0.8 * reach}
+      maxDistance={12 * reach}
+    />
+  );
+}

@@ -1,4 +1,4 @@
-import { useMemo } from 'react';
+import { useMemo, useRef } from 'react';
 import { compareWords } from '#words/compare.ts';
 import { planLetters } from '#words/planLetters.ts';
 import { stageWords } from '#words/stage.ts';
@@ -12,6 +12,8 @@ import { hasWebgl } from '../../scene/hasWebgl.ts';
 import type { TakePicture } from '../../scene/Snapshot.tsx';
 import { fetched } from '../fetched.tsx';
 import { SafetyNet } from '../SafetyNet.tsx';
+import { useHeight } from '../stage/useHeight.ts';
+import { useMedia } from '../useMedia.ts';
 import { ViewButtons } from '../ViewButtons.tsx';
 import { CompareDrawings } from './CompareDrawings.tsx';
 import { LayoutButtons } from './LayoutButtons.tsx';
@@ -24,6 +26,9 @@ const stage = fetched(
 );
 
 const canDraw = hasWebgl();
+
+/** On a phone the buttons of the layout are at the lower edge, CSS pixels. */
+const buttonsBelow = 46;
 
 interface Props {
   /** Row to mark on each basket. */
@@ -40,13 +45,19 @@ export function CompareStageRoom({ rows, onRow, onPictures }: Props) {
   const [a, b] = [useShown('a'), useShown('b')];
   const opened = useSide('a', ({ looks }) => looks) + useSide('b', ({ looks }) => looks);
   const rested = [useSide('a', isRested), useSide('b', isRested)];
+  const views = useRef<HTMLDivElement>(null);
+  const top = useHeight(views);
+  const isPhone = useMedia('(max-width: 620px)');
+  const inset = useMemo(() => ({ top, bottom: isPhone ? buttonsBelow : 0 }), [top, isPhone]);
   const drawings = <CompareDrawings a={a?.basket ?? null} b={b?.basket ?? null} layout={layout} />;
   return (
     <section className="stage-room compare-stage" data-drawn={!canDraw} aria-label={words.title}>
       <LayoutButtons layout={layout} solid={solid} />
       {canDraw ? (
         <SafetyNet under={() => drawings}>
-          <ViewButtons view={view} onView={(to) => presentComparison().look(to)} />
+          <div className="compare-views" ref={views}>
+            <ViewButtons view={view} onView={(to) => presentComparison().look(to)} />
+          </div>
           <stage.View
             standIn={<p className="waiting">{stageWords.waiting}</p>}
             a={a}
@@ -60,6 +71,7 @@ export function CompareStageRoom({ rows, onRow, onPictures }: Props) {
             nonce={looks}
             opened={opened}
             theme={theme}
+            inset={inset}
             labels={{
               a: inWords(planLetters.a, a?.basket, unit),
               b: inWords(planLetters.b, b?.basket, unit),

@@ -30,6 +30,8 @@ export const sheetCutWords = {
     lap: (stakes: number, length: string) => `lap ${stakes} stakes (${length})`,
     thinStart: (length: string) => `thin the start over ${length}`,
     thinEnd: (length: string) => `thin the end over ${length}`,
+    together: (length: string) =>
+      `${length} together, as the summary has it; each line is rounded up. Laps are counted, waste is not.`,
   },
   buy: {
     heading: 'Materials to buy',

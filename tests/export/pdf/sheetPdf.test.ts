@@ -81,6 +81,11 @@ test('the cut list reads back as that of shape.json', () => {
   }
 });
 
+test('the weavers together are those of the summary, to the tenth of a foot', () => {
+  const [, feet] = /([\d.]+) ft together, as the summary has it/.exec(text) ?? [];
+  expect(Number(feet)).toBeCloseTo(basket.summary.weaverLength / 304.8, 1);
+});
+
 test('the first page has the summary of shape.json', () => {
   const { summary } = shapeJson(basket);
   const [front = ''] = text.split('\f');

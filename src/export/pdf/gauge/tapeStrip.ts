@@ -35,7 +35,9 @@ export function tapeStrip({ plan, rows }: Basket, ruler: Ruler, width: number): 
   const whole = Math.max(...rows.map(({ tapeGirth }) => tapeGirth)) + spare;
   const step = width - glue;
   const count = Math.ceil(whole / step);
-  const labels = labelled(rows, ruler);
+  const labels = labelled(rows, ruler, (girth) =>
+    Math.min(whole, step * (Math.floor(girth / step) + 1)),
+  );
   const { unit } = plan.display;
   return Array.from({ length: count }, (_, at): StripPiece => {
     const from = at * step;
@@ -69,11 +71,10 @@ export function tapeStrip({ plan, rows }: Basket, ruler: Ruler, width: number): 
       const x = tapeGirth - from;
       if (isHere(tapeGirth)) marks.push(line([x, lanesTop, x, stripHeight], girthLine));
     }
-    for (const { girth, text, level } of labels) {
+    for (const { girth, text, level, wide, isLeft } of labels) {
       if (!isHere(girth)) continue;
-      const x = girth - from;
+      const x = girth - from + (isLeft ? -wide - 1 : 0);
       const top = lanesTop + level * lane;
-      const wide = ruler.width(text, 6.5, true);
       numbers.push(
         box([x + 0.2, top, wide + 0.6, 2.6], { stroke: null, fill: inks.white }),
         words(ruler, text, x + 0.5, top + 2.4, { size: 6.5, bold: true }),
@@ -92,7 +93,15 @@ function scale(ruler: Ruler, unit: Unit, from: number, length: number): Mark[] {
     const x = at * step - from;
     const isTold = at % every === 0;
     marks.push(line([x, 0, x, isTold ? 2.4 : 1.4], { stroke: inks.soft, width: 0.15 }));
-    if (isTold) marks.push(words(ruler, `${at}`, x + 0.4, 2.3, { size: 5.5, ink: inks.soft }));
+    if (!isTold) continue;
+    const text = `${at}`;
+    const look = { size: 5.5, ink: inks.soft } as const;
+    const fits = x + 0.4 + ruler.width(text, look.size, false) <= length;
+    marks.push(
+      fits
+        ? words(ruler, text, x + 0.4, 2.3, look)
+        : words(ruler, text, x - 0.4, 2.3, { ...look, align: 'right' }),
+    );
   }
   return marks;
 }
@@ -101,13 +110,17 @@ interface Label {
   readonly girth: number;
   readonly text: string;
   readonly level: number;
+  /** Width of the text, mm. */
+  readonly wide: number;
+  /** Beside its mark to the left, where the piece ends to the right of it. */
+  readonly isLeft: boolean;
 }
 
 /** Marks nearer to one another than this share a label, mm. */
 const together = 0.4;
 
-/** Labels in the order of girths, each in a lane where it has room. */
-function labelled(rows: Basket['rows'], ruler: Ruler): Label[] {
+/** Labels in the order of girths, each in a lane where it has room; `endOf` tells where a girth's piece ends. */
+function labelled(rows: Basket['rows'], ruler: Ruler, endOf: (girth: number) => number): Label[] {
   const free = Array<number>(lanes).fill(Number.NEGATIVE_INFINITY);
   const groups: { girth: number; rows: number[] }[] = [];
   for (const { row, tapeGirth } of rows.toSorted((one, two) => one.tapeGirth - two.tapeGirth)) {
@@ -116,11 +129,14 @@ function labelled(rows: Basket['rows'], ruler: Ruler): Label[] {
     else groups.push({ girth: tapeGirth, rows: [row] });
   }
   return groups.map(({ girth, rows: numbers }): Label => {
-    const open = free.findIndex((until) => until <= girth);
-    const level = open >= 0 ? open : free.indexOf(Math.min(...free));
     const text = runs(numbers);
-    free[level] = girth + ruler.width(text, 6.5, true) + 1;
-    return { girth, text, level };
+    const wide = ruler.width(text, 6.5, true);
+    const isLeft = girth + wide + 1 > endOf(girth);
+    const from = isLeft ? girth - wide - 1 : girth;
+    const open = free.findIndex((until) => until <= from);
+    const level = open >= 0 ? open : free.indexOf(Math.min(...free));
+    free[level] = from + wide + 1;
+    return { girth, text, level, wide, isLeft };
   });
 }
 

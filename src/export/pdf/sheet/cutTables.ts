@@ -7,6 +7,7 @@ import type { Part } from '../../../model/quantity/part.ts';
 import type { Quantities } from '../../../model/quantity/quantities.ts';
 import type { ShoppingLine } from '../../../model/quantity/shopping.ts';
 import type { WeaverNeed } from '../../../model/quantity/weavers.ts';
+import { measureText } from '../../../plan/measureText.ts';
 import type { Unit } from '../../../plan/schema.ts';
 import { formatLength } from '../../../plan/units.ts';
 import type { Flow } from '../page/flow.ts';
@@ -51,7 +52,7 @@ export function cutTable(flow: Flow, { plan }: Basket, needs: Quantities): void 
 }
 
 /** Weavers by band. */
-export function weaverTable(flow: Flow, { plan }: Basket, { weavers }: Quantities): void {
+export function weaverTable(flow: Flow, { plan, summary }: Basket, { weavers }: Quantities): void {
   const { unit } = plan.display;
   const w = sheetCutWords.weavers;
   table(
@@ -72,7 +73,10 @@ export function weaverTable(flow: Flow, { plan }: Basket, { weavers }: Quantitie
       `${weaver.strands}`,
       endsOf(weaver, unit),
     ]),
-    { over: { heading: w.heading } },
+    {
+      over: { heading: w.heading },
+      under: w.together(measureText('strand', summary.weaverLength, unit)),
+    },
   );
 }
 

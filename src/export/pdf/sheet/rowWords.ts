@@ -2,7 +2,8 @@
 import { rowStepWords as w } from '#words/rowSteps.ts';
 import type { Basket } from '../../../model/basket.ts';
 import type { Quantities } from '../../../model/quantity/quantities.ts';
-import { formatLength } from '../../../plan/units.ts';
+import type { Unit } from '../../../plan/schema.ts';
+import { formatLength, shownChange } from '../../../plan/units.ts';
 import { aboutLength } from './aboutLength.ts';
 import { strandName } from './strandName.ts';
 
@@ -58,7 +59,19 @@ function turns({ plan, rows }: Basket): { readonly row: number; readonly text: s
     if (!one || !other || from === 0) return [];
     const change = other.tapeGirth - one.tapeGirth;
     const level = Math.abs(change) < 0.004 * one.tapeGirth;
-    const way = change > 0 ? w.letOut : w.pullIn;
-    return [{ row: from + 1, text: level ? w.keep : way }];
+    const sign = level ? 0 : Math.sign(change);
+    const row = firstGoing(rows.slice(from, to), plan.display.unit, sign);
+    const way = sign > 0 ? w.letOut : w.pullIn;
+    return [{ row: row ?? from + 1, text: level ? w.keep : way }];
   });
+}
+
+/**
+ * The first of `rows` whose change beside it on the sheet goes that way: a line that turns inward at a point
+ * may still let out a sixteenth in the row after it.
+ */
+function firstGoing(rows: Basket['rows'], unit: Unit, sign: number): number | undefined {
+  return rows.find(
+    ({ tapeGirth, change }) => Math.sign(shownChange(tapeGirth - change, tapeGirth, unit)) === sign,
+  )?.row;
 }
