@@ -93,7 +93,7 @@ function spanControls(handle: Made, set: SetHandle, length: LengthOf): Controls 
   };
 }
 
-const { ownSize: own, roundSize } = strandWords;
+const { ownSize: own, caneSize } = strandWords;
 
 /** The wrap is a strip of cane. */
 function wrapControl(handle: Made, set: SetHandle): Control {
@@ -104,7 +104,7 @@ function wrapControl(handle: Made, set: SetHandle): Control {
     label: words.wrapSize.label,
     value: now?.name ?? own,
     choices: [
-      ...cane.map(({ name, width }) => ({ value: name, text: roundSize(name, `${width}`) })),
+      ...cane.map(({ name, width }) => ({ value: name, text: caneSize(name, `${width}`) })),
       { value: own, text: own },
     ],
     onCommit: (word) => {

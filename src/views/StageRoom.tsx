@@ -69,6 +69,7 @@ export const StageRoom = memo(function StageRoom({ onFindings }: Props) {
     () => (shown && show.tint ? rowTints(shown.rows, show.tint) : null),
     [shown, show.tint],
   );
+  const scale = show.tint && tints && { kind: show.tint, tints, unit };
   const onPicture = useCallback((take: TakePicture | null) => setPicture({ take }), []);
   const isDrawing = !canDraw || show.outline;
   const drawings = <LiveDrawings shapes={shapes} row={row} isChosen={canDraw && show.outline} />;
@@ -93,6 +94,7 @@ export const StageRoom = memo(function StageRoom({ onFindings }: Props) {
             isBuilding={isBuilding}
             onBuild={() => (isBuilding ? closeBuildUp() : setBuilding(true))}
             onPicture={isDrawing ? null : picture.take}
+            scale={scale}
           />
         </div>
         {isDrawing ? (
@@ -116,9 +118,7 @@ export const StageRoom = memo(function StageRoom({ onFindings }: Props) {
             />
           </SafetyNet>
         )}
-        {show.tint && tints && !isDrawing && (
-          <TintLegend kind={show.tint} tints={tints} unit={unit} top={over + 6} />
-        )}
+        {scale && !isDrawing && <TintLegend scale={scale} top={over + 6} />}
         <Status />
         {basket && <FindingsButton findings={basket.findings} onPress={onFindings} />}
       </div>

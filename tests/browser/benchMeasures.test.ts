@@ -90,7 +90,9 @@ test('the plan’s figure and the replan’s are told apart, and the way back is
   while ((await presentRow(page)) < 8) await press(page, 'Row done');
   await measure(page, 0.95 * (await target(page)));
   await atRest(page);
-  expect(await page.textContent('.replan-waits')).toMatch(/replan.*large figure is the plan’s/);
+  expect(await page.textContent('.replan-waits')).toMatch(
+    /replan.*Until you take it, the large figure is the plan’s/,
+  );
   expect(await page.textContent('.replan-further')).toMatch(/row \d+ is .* tighter than planned/);
 
   const limits = page.locator('summary', { hasText: 'Limits' });

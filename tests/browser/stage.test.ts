@@ -4,7 +4,7 @@ import { cutPlan } from '../../src/model/buildup/cutPlan.ts';
 import { demos } from '../../src/plan/demo/demos.ts';
 import { writePlan } from '../../src/plan/read.ts';
 import { bytesFrom, fileFrom, open, openedDesk, patience, rested, summaryOf } from './desk.ts';
-import { plainAbove, stagePicture } from './stagePicture.ts';
+import { pixelsOf, plainAbove, stagePicture } from './stagePicture.ts';
 
 /** Counts the draw calls of each frame and keeps the most, shadows and table included. */
 const countDraws = `
@@ -142,6 +142,32 @@ test('the picture is a PNG of what the stage shows', async () => {
   ];
   expect(seen).toBeLessThan(0.5);
   expect(Math.abs(saved - seen)).toBeLessThan(0.02);
+});
+
+test('a picture of coloured rows has their scale in it, from the least to the most', async () => {
+  const { page } = desk();
+  await page.getByLabel('Colour rows by').selectOption('lean');
+  await page.locator('.tint-legend').waitFor();
+  await page.getByText('Save as', { exact: true }).click();
+  const { bytes } = await bytesFrom(page, 'Picture (PNG)');
+  await page.getByLabel('Colour rows by').selectOption('');
+  const found = await page.evaluate(
+    ({ data, width, height }) => {
+      // a run of pixels that begins and ends as the scale does, in the lower right quarter
+      const isNear = (at: number, colour: readonly number[]) =>
+        colour.every((part, k) => Math.abs((data[4 * at + k] ?? 0) - part) < 6);
+      for (let y = height - 1; y > height / 2; y -= 1) {
+        const row = Array.from({ length: width }, (_, x) => y * width + x);
+        const from = row.findIndex((at) => isNear(at, [68, 1, 84]));
+        const to = row.findLastIndex((at) => isNear(at, [253, 231, 37]));
+        const middle = y * width + Math.round((from + to) / 2);
+        if (from > width / 2 && to - from > 200 && isNear(middle, [33, 145, 140])) return true;
+      }
+      return false;
+    },
+    await pixelsOf(page, bytes),
+  );
+  expect(found).toBe(true);
 });
 
 test('outlines, model and solid arrive and open', async () => {

@@ -4,17 +4,20 @@ import type { Basket } from '../../model/basket.ts';
 import type { TakePicture } from '../../scene/Snapshot.tsx';
 import { useShutMenu } from '../useShutMenu.ts';
 import { saveGlb, savePng, saveStl, saveSvg } from './saveShape.ts';
+import type { TintScale } from './tintScale.ts';
 
 interface Props {
   readonly basket: Basket;
   /** Takes a picture of the stage; null where there is none. */
   readonly onPicture: TakePicture | null;
+  /** What the colours in the picture stand for; null for the strands' own. */
+  readonly scale: TintScale | null;
 }
 
 const words = stageWords.save;
 
 /** The basket as files: picture, drawing, model, solid. */
-export function SaveMenu({ basket, onPicture }: Props) {
+export function SaveMenu({ basket, onPicture, scale }: Props) {
   const menu = useRef<HTMLDetailsElement>(null);
   const [problem, setProblem] = useState<string | null>(null);
   const [isOpen, setOpen] = useState(false);
@@ -42,7 +45,7 @@ export function SaveMenu({ basket, onPicture }: Props) {
       <summary>{words.menu}</summary>
       <div className="save-list">
         {onPicture && (
-          <button type="button" onClick={save(() => savePng(basket, onPicture))}>
+          <button type="button" onClick={save(() => savePng(basket, onPicture, scale))}>
             {words.png}
           </button>
         )}

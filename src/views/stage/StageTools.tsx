@@ -4,6 +4,7 @@ import type { Basket } from '../../model/basket.ts';
 import type { TakePicture } from '../../scene/Snapshot.tsx';
 import { SaveMenu } from './SaveMenu.tsx';
 import type { StageShow } from './stageShow.ts';
+import type { TintScale } from './tintScale.ts';
 
 interface Props {
   readonly basket: Basket | null;
@@ -14,11 +15,12 @@ interface Props {
   readonly isBuilding: boolean;
   readonly onBuild: () => void;
   readonly onPicture: TakePicture | null;
+  readonly scale: TintScale | null;
 }
 
 /** What else the stage can show, and what the basket can be saved as. */
 export function StageTools(props: Props) {
-  const { basket, show, onShow, canDraw, isBuilding, onBuild, onPicture } = props;
+  const { basket, show, onShow, canDraw, isBuilding, onBuild, onPicture, scale } = props;
   const isPicture = canDraw && !show.outline;
   return (
     <fieldset className="stage-tools">
@@ -62,7 +64,7 @@ export function StageTools(props: Props) {
           </select>
         </label>
       )}
-      {basket && <SaveMenu basket={basket} onPicture={onPicture} />}
+      {basket && <SaveMenu basket={basket} onPicture={onPicture} scale={scale} />}
     </fieldset>
   );
 }

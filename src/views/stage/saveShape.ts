@@ -4,6 +4,7 @@ import { stageWords } from '#words/stage.ts';
 import type { Basket } from '../../model/basket.ts';
 import type { TakePicture } from '../../scene/Snapshot.tsx';
 import { download, fileStem } from '../save.ts';
+import type { TintScale } from './tintScale.ts';
 
 /** Offers all strands as a model, `name.glb`. */
 export async function saveGlb(basket: Basket): Promise<void> {
@@ -31,9 +32,14 @@ export async function saveSvg(basket: Basket): Promise<void> {
 /** Pixels along the longer side of a saved picture, or more. */
 const fine = 2000;
 
-/** Offers a picture of the stage, `name.png`. */
-export async function savePng({ plan }: Basket, take: TakePicture): Promise<void> {
+/** Offers a picture of the stage, `name.png`, with what the colours of its rows stand for. */
+export async function savePng(
+  { plan }: Basket,
+  take: TakePicture,
+  scale: TintScale | null,
+): Promise<void> {
   const canvas = take(fine);
+  if (scale) (await import('./scalePicture.ts')).drawScale(canvas, scale);
   const picture = await new Promise<Blob | null>((resolve) => canvas.toBlob(resolve, 'image/png'));
   if (!picture) throw new Error(stageWords.save.noPicture);
   download(`${fileStem(plan.name)}.png`, 'image/png', picture);

@@ -27,6 +27,8 @@ export const gaugeWords = {
     note: (tab: string) =>
       `Cut out, glue end to end on the ${tab} tabs, wrap round: 0 meets the row’s mark.`,
     zero: '0: the row’s mark meets this end',
+    /** Row numbers that stand before their mark, which is to the right of them. */
+    leftOfMark: (rows: string) => `${rows} ›`,
     glueHere: (piece: number) => `glue ${piece} here`,
   },
   base: {

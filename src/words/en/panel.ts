@@ -57,7 +57,7 @@ export const panelWords = {
   },
   hold: 'Hold the girth points where they are when the base or the rows change',
   colour: {
-    own: 'a colour of my own',
+    own: 'my own colour',
     mix: (label: string) => `${label}: mix`,
   },
   /** Why a plan cannot be; both as in `refusalWords`. */

@@ -4,7 +4,7 @@ import type { Base, BoardBase, CornerKind } from '../../plan/schema.ts';
 export const baseWords = {
   kind: { label: 'Kind of base', act: 'the kind of base' },
   kinds: {
-    mat: 'mat of crossed stakes',
+    mat: 'mat of stakes',
     wheel: 'wheel of spokes',
     oval: 'oval, rounded ends',
     board: 'board with a slot',

@@ -3,6 +3,8 @@ export const strandWords = {
   ownSize: 'a size of my own',
   /** A size as sold, by its name. */
   roundSize: (name: string, across: string) => `${name}, ${across} mm`,
+  /** The figure first: of a long name the end may find no room. */
+  caneSize: (name: string, across: string) => `${across} mm, ${name}`,
   flatSize: (name: string, width: string, thickness: string) =>
     `${name}, ${width} × ${thickness} mm`,
   labels: {

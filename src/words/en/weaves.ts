@@ -18,7 +18,7 @@ export const weaveWords = {
     rounds: 'start-stop rounds',
     twined: 'twined',
     chased: 'chased',
-    twill: 'twill, over two under two',
+    twill: 'twill, two by two',
   } satisfies Weaves,
   /** Where there is room for one word. */
   short: {

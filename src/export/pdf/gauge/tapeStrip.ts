@@ -112,7 +112,7 @@ interface Label {
   readonly level: number;
   /** Width of the text, mm. */
   readonly wide: number;
-  /** Beside its mark to the left, where the piece ends to the right of it. */
+  /** To the left of its mark, where there is no room before the piece's end. */
   readonly isLeft: boolean;
 }
 
@@ -129,9 +129,10 @@ function labelled(rows: Basket['rows'], ruler: Ruler, endOf: (girth: number) => 
     else groups.push({ girth: tapeGirth, rows: [row] });
   }
   return groups.map(({ girth, rows: numbers }): Label => {
-    const text = runs(numbers);
+    const rowNumbers = runs(numbers);
+    const isLeft = girth + ruler.width(rowNumbers, 6.5, true) + 1 > endOf(girth);
+    const text = isLeft ? gaugeWords.strip.leftOfMark(rowNumbers) : rowNumbers;
     const wide = ruler.width(text, 6.5, true);
-    const isLeft = girth + wide + 1 > endOf(girth);
     const from = isLeft ? girth - wide - 1 : girth;
     const open = free.findIndex((until) => until <= from);
     const level = open >= 0 ? open : free.indexOf(Math.min(...free));
