@@ -2,6 +2,8 @@ import { useMemo } from 'react';
 import { compareWords } from '#words/compare.ts';
 import { stageWords } from '#words/stage.ts';
 import { CompareOutlines } from '../../charts/compare/CompareOutlines.tsx';
+import { flatFinish } from '../../mesh/flatFinish.ts';
+import type { OutlineView } from '../../mesh/outline.ts';
 import { outline } from '../../mesh/outline.ts';
 import type { Basket } from '../../model/basket.ts';
 
@@ -19,8 +21,8 @@ export function CompareDrawings({ a, b, layout }: Props) {
     () =>
       (['side', 'end'] as const).map((view) => ({
         view,
-        a: a && outline(a, view),
-        b: b && outline(b, view),
+        a: a && outlined(a, view),
+        b: b && outlined(b, view),
       })),
     [a, b],
   );
@@ -29,11 +31,19 @@ export function CompareDrawings({ a, b, layout }: Props) {
       <p className="soft">{words.noWebgl}</p>
       <div className="drawings-pair">
         {drawn.map(({ view, a: one, b: other }) => (
-          <div key={view} style={{ flexGrow: Math.max(one?.width ?? 1, other?.width ?? 1) }}>
+          <div key={view} style={{ flexGrow: Math.max(widthOf(one), widthOf(other)) }}>
             <CompareOutlines a={one} b={other} layout={layout} title={stageWords.viewNames[view]} />
           </div>
         ))}
       </div>
     </div>
   );
+}
+
+function outlined(basket: Basket, view: OutlineView) {
+  return { outline: outline(basket, view), finish: flatFinish(basket, view) };
+}
+
+function widthOf(one: ReturnType<typeof outlined> | null): number {
+  return one ? one.finish.right - one.finish.left : 1;
 }

@@ -5,7 +5,7 @@ export const comparePageWords = {
   foot: (a: string, b: string, day: string) => `A ${a} · B ${b} · ${day}`,
   summary: 'Summary',
   difference: 'B less A',
-  outlines: 'Outlines, all at one scale',
+  outlines: 'Outlines of base and wall, all at one scale',
   /** What is seen in the outlines. */
   view: { side: 'From the side', end: 'From the end' },
   /** Under an outline, one line a plan: its base and rim as seen there. */

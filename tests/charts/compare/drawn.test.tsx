@@ -6,6 +6,7 @@ import { CompareOutlines } from '../../../src/charts/compare/CompareOutlines.tsx
 import { DifferenceTable } from '../../../src/charts/compare/DifferenceTable.tsx';
 import { HeightLines } from '../../../src/charts/compare/HeightLines.tsx';
 import { MeasureTable } from '../../../src/charts/compare/MeasureTable.tsx';
+import { flatFinish } from '../../../src/mesh/flatFinish.ts';
 import { outline } from '../../../src/mesh/outline.ts';
 import { differences } from '../../../src/model/compare/differences.ts';
 import { measures } from '../../../src/model/compare/measures.ts';
@@ -131,10 +132,19 @@ test('the blend says how far it is and what it comes to', () => {
 });
 
 test('outlines tell the two apart by more than colour, also where only one has settled', () => {
-  const a = outline(basketOf(trug), 'side');
+  const drawn = (plan: Plan) => ({
+    outline: outline(basketOf(plan), 'side'),
+    finish: flatFinish(basketOf(plan), 'side'),
+  });
+  const a = drawn(trug);
   const markup = renderToStaticMarkup(
-    <CompareOutlines a={a} b={outline(basketOf(jar), 'side')} layout="over" title="Side view" />,
+    <CompareOutlines a={a} b={drawn(jar)} layout="over" title="Side view" />,
   );
+  // ears and bow of the one that has a handle, and nothing over the edge of the picture
+  expect(markup.match(/compare-handle side-a/g)).toHaveLength(3);
+  expect(markup).not.toContain('compare-handle side-b');
+  const [, top] = /viewBox="\S+ (\S+)/.exec(markup) ?? [];
+  expect(-Number(top)).toBeGreaterThan(a.finish.top);
   expect(markup).toContain('compare-line side-a');
   expect(markup).toContain('compare-line side-b');
   const alone = renderToStaticMarkup(
