@@ -51,7 +51,7 @@ export default defineConfig({
           groups: [
             {
               name: 'base',
-              test: /node_modules[\\/](zod|react|react-dom|scheduler|zustand|idb)[\\/]|src[\\/](plan|keep)[\\/](?!shelf[\\/](carryOver|keptAside|recover|shelfPlans)|benchTable|keepAsDraft)/,
+              test: /node_modules[\\/](zod|react|react-dom|scheduler|zustand|idb)[\\/]|src[\\/](plan|keep)[\\/](?!shelf[\\/](carryOver|keptAside|recover|shelfPlans)|benchTable|keepAsDraft|measureText)/,
             },
           ],
         },
