@@ -2,7 +2,7 @@ import { readFile } from 'node:fs/promises';
 import { AxeBuilder } from '@axe-core/playwright';
 import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
-import { girthOf, girthPoint, openedDesk, patience, press, rested, summaryOf } from './desk.ts';
+import { girthOf, girthPoint, openedDesk, patience, press, rested } from './desk.ts';
 import { dropped } from './dropped.ts';
 import { storedShelf } from './shelfStore.ts';
 
@@ -31,48 +31,6 @@ test('plan, undo, redo and what is on the shelf outlive a reload', async () => {
   await page.getByRole('button', { name: 'Redo' }).click();
   await rested(page);
 });
-
-test('a page that is opened again has its basket before a worker has made one, and the same', async () => {
-  const { page } = desk();
-  const belly = await summaryOf(page, 'Belly');
-  await page.addInitScript(countWorkers);
-  const atRest = async () => {
-    // what is looked at is kept once it has been at rest for a while
-    await page.waitForTimeout(1500);
-    await page.reload();
-    await rested(page);
-    return page.evaluate(() => (globalThis as unknown as CountedWorkers).workersAtRest);
-  };
-  await expect.poll(atRest, patience).toBe(0);
-  expect(await summaryOf(page, 'Belly')).toBe(belly);
-  const made = () => page.evaluate(() => (globalThis as unknown as CountedWorkers).workersMade);
-  await expect.poll(made, patience).toBeGreaterThan(0);
-  await girthPoint(page, 1).focus();
-  await page.keyboard.press('ArrowRight');
-  await page.keyboard.press('Control+z');
-  await rested(page);
-  expect(await summaryOf(page, 'Belly')).toBe(belly);
-});
-
-interface CountedWorkers {
-  readonly workersMade: number;
-  /** When the page first said that its basket is at rest. */
-  readonly workersAtRest?: number;
-}
-
-const countWorkers = `
-  globalThis.workersMade = 0;
-  globalThis.Worker = class extends Worker {
-    constructor(...all) {
-      super(...all);
-      globalThis.workersMade += 1;
-    }
-  };
-  new MutationObserver(() => {
-    if (!document.querySelector('.status[data-rested=true]')) return;
-    globalThis.workersAtRest ??= globalThis.workersMade;
-  }).observe(document, { subtree: true, childList: true, attributes: true });
-`;
 
 test('a version that was kept by name is opened beside the plan and brought back, through a reload', async () => {
   const { page } = desk();
