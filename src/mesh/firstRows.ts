@@ -4,7 +4,9 @@ import { halfBase, halfEdge, halfWall } from '../model/read/wallThickness.ts';
 import { tightPitch } from '../plan/weaveFacts.ts';
 
 /** Rows over which the wall closes up. */
-const most = 8;
+const most = 16;
+/** Share of the distance between two rows that they may take up. */
+const slack = 0.98;
 
 /** How far up row `row` (parts of a row allowed) is drawn, in rows, and how much of its width is left. */
 export type FirstRows = (row: number) => { readonly rise: number; readonly share: number };
@@ -15,7 +17,7 @@ export type FirstRows = (row: number) => { readonly rise: number; readonly share
  */
 export function firstRows(basket: Basket): FirstRows {
   const { net, plan } = basket;
-  const last = Math.min(most, net.rows.length - 1);
+  const last = Math.min(most, Math.max(1, net.rows.length - 2));
   let wall = 0;
   for (let row = 1; row <= last; row += 1) wall += net.rows[row]!.pitch;
   const top = plan.base.kind === 'mat' ? halfBase(plan) : halfEdge(plan);
@@ -35,7 +37,7 @@ export function firstRows(basket: Basket): FirstRows {
     const near = Math.max(1, Math.min(last, Math.round(row)));
     const { pitch } = net.rows[near]!;
     const height = Math.max(0, ((row - 0.5) / last) * wall);
-    const closer = (pitch * (1 - lift / wall)) / Math.max(tight(near), 1e-9);
+    const closer = (slack * pitch * (1 - lift / wall)) / Math.max(tight(near), 1e-9);
     return {
       rise: (lift * (1 - height / wall)) / pitch,
       share: Math.min(1, Math.max(0.7, closer)),

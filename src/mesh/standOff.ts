@@ -11,18 +11,54 @@ interface Wall {
   readonly positions: Float64Array;
   /** Of the wall at each node, outward, of length 1. */
   readonly normals: Float64Array;
+  /** Widest that a stake is drawn at each node, mm. */
+  readonly room: Float64Array;
+}
+
+/** Numbers that `stakeFaces` has of each node. */
+const size = 6;
+
+/** At each node of the wall the unit vectors out of the stake's face and across it, as the stake is drawn. */
+export function stakeFaces({ net, positions, normals }: Omit<Wall, 'room'>): Float64Array {
+  const faces = new Float64Array(size * net.nodeCount);
+  for (const { nodes } of net.ends) {
+    for (let row = 0; row < nodes.length; row += 1) {
+      const at = nodes[row]!;
+      const high = 3 * nodes[Math.min(nodes.length - 1, row + 1)]!;
+      const low = 3 * nodes[Math.max(0, row - 1)]!;
+      const x = positions[high]! - positions[low]!;
+      const y = positions[high + 1]! - positions[low + 1]!;
+      const z = positions[high + 2]! - positions[low + 2]!;
+      const [nx, ny, nz] = [normals[3 * at]!, normals[3 * at + 1]!, normals[3 * at + 2]!];
+      // across: upward × outward
+      let [ax, ay, az] = [y * nz - z * ny, z * nx - x * nz, x * ny - y * nx];
+      const wide = Math.sqrt(ax * ax + ay * ay + az * az) || 1;
+      ax /= wide;
+      ay /= wide;
+      az /= wide;
+      const long = Math.sqrt(x * x + y * y + z * z) || 1;
+      faces[size * at] = (ay * z - az * y) / long;
+      faces[size * at + 1] = (az * x - ax * z) / long;
+      faces[size * at + 2] = (ax * y - ay * x) / long;
+      faces[size * at + 3] = ax;
+      faces[size * at + 4] = ay;
+      faces[size * at + 5] = az;
+    }
+  }
+  return faces;
 }
 
 /**
- * How much farther off a weaver lies, mm, because the stake turns and bends under it: along the weaver,
- * where rows climb and cross the stake at a slant, and along the stake, over the weaver's width.
+ * How much farther off a weaver lies, mm, because the stake turns and bends under it: as far as the stake, which
+ * goes straight from row to row, rises over the plane of its middle where the weaver crosses it.
  *
  * @param tangents x, y, z along the weaver; its own at `at`
  * @param sign 1 outside, −1 inside
- * @param data crossings; the weaver's own with width and bearing at `here`
+ * @param data crossings; the weaver's own at `here`, still in the middle of the wall
  */
 export function standOff(
-  { net, positions, normals }: Wall,
+  { net, positions, room }: Wall,
+  faces: Float64Array,
   row: number,
   end: number,
   tangents: Float64Array,
@@ -31,38 +67,40 @@ export function standOff(
   data: Float64Array,
   here: number,
 ): number {
-  const { nodes } = net.ends[end]!;
-  const high = 3 * nodes[Math.min(nodes.length - 1, row + 1)]!;
-  const low = 3 * nodes[row - 1]!;
-  const x = positions[high]! - positions[low]!;
-  const y = positions[high + 1]! - positions[low + 1]!;
-  const z = positions[high + 2]! - positions[low + 2]!;
-  const squared = x * x + y * y + z * z;
-  if (!(squared > 1e-9)) return 0;
-  const size = Math.sqrt(squared);
-  const nx = (normals[high]! - normals[low]!) / size;
-  const ny = (normals[high + 1]! - normals[low + 1]!) / size;
-  const nz = (normals[high + 2]! - normals[low + 2]!) / size;
-  const [tx, ty, tz] = [tangents[at]!, tangents[at + 1]!, tangents[at + 2]!];
-  const slant = (tx * x + ty * y + tz * z) / size;
-  const square = Math.sqrt(Math.max(1e-6, 1 - slant * slant));
-  const bend = -(nx * x + ny * y + nz * z) / size;
-  const twist = (-(nx * tx + ny * ty + nz * tz) - slant * bend) / square;
-  const half = data[here + field.bearing]!;
+  const { nodes, width, stake } = net.ends[end]!;
+  const thick = net.stakes[stake]!.strand.thickness / 2;
+  const [px, py, pz] = [data[here]!, data[here + 1]!, data[here + 2]!];
+  const n = here + field.normal;
+  const [nx, ny, nz] = [sign * data[n]!, sign * data[n + 1]!, sign * data[n + 2]!];
+  // across the weaver
+  const cx = ny * tangents[at + 2]! - nz * tangents[at + 1]!;
+  const cy = nz * tangents[at]! - nx * tangents[at + 2]!;
+  const cz = nx * tangents[at + 1]! - ny * tangents[at]!;
   const wide = data[here + field.width]! / 2;
-  const [u, v] = [half * slant, half * square];
-  const [upward, aside] = [wide * square, -wide * slant];
-  // the weaver lies on the highest point under it: at a corner or an edge of where it crosses
-  const most = Math.max(
-    sign * faceRise(u, v, twist, bend),
-    sign * faceRise(upward, aside, twist, bend),
-    sign * faceRise(u + upward, v + aside, twist, bend),
-    sign * faceRise(u - upward, v - aside, twist, bend),
-  );
-  return Math.min(1.5, Math.max(0, most));
-}
-
-/** How far a stake's face rises over its plane `u` mm up the stake and `v` mm across it, as it turns. */
-function faceRise(u: number, v: number, twist: number, bend: number): number {
-  return u * (twist * v + (bend / 2) * u);
+  let most = 0;
+  for (let side = -1; side <= 1; side += 2) {
+    // edge of the stake: how far across the weaver and how far over its plane, from row to row
+    let [before, under] = [0, 0];
+    const last = Math.min(nodes.length - 1, row + 1);
+    for (let step = row - 1; step <= last; step += 1) {
+      const node = nodes[step]!;
+      const half = (side * Math.min(width, room[node]!)) / 2;
+      const f = size * node;
+      const x = positions[3 * node]! - px + sign * thick * faces[f]! + half * faces[f + 3]!;
+      const y = positions[3 * node + 1]! - py + sign * thick * faces[f + 1]! + half * faces[f + 4]!;
+      const z = positions[3 * node + 2]! - pz + sign * thick * faces[f + 2]! + half * faces[f + 5]!;
+      const across = x * cx + y * cy + z * cz;
+      const over = x * nx + y * ny + z * nz - thick;
+      if (Math.abs(across) < wide) most = Math.max(most, over);
+      if (step >= row) {
+        for (let edge = -wide; edge <= wide; edge += 2 * wide) {
+          const share = (edge - before) / (across - before);
+          if (share > 0 && share < 1) most = Math.max(most, under + share * (over - under));
+        }
+      }
+      before = across;
+      under = over;
+    }
+  }
+  return Math.min(1.5, most);
 }

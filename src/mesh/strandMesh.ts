@@ -22,6 +22,8 @@ export interface StrandMesh {
 export interface Strand {
   /** What it is called where strands are told apart, such as 'lengthwise stake 3'. */
   readonly name: string;
+  /** True of a lashing, which passes through the wall where it is thinned. */
+  readonly isThrough?: boolean;
   readonly path: Crossings;
   readonly section: Section;
   /** Thickness through the wall, mm. */

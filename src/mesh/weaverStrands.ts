@@ -15,7 +15,8 @@ import type { FirstRows } from './firstRows.ts';
 import { firstRows } from './firstRows.ts';
 import { stakeRoom } from './room.ts';
 import { sectionOf } from './section.ts';
-import { standOff } from './standOff.ts';
+import { stakeFaces, standOff } from './standOff.ts';
+import { straighten } from './straighten.ts';
 import type { Strand } from './strandMesh.ts';
 import { tangentAt } from './surface.ts';
 import { weaverIsOutside } from './weave.ts';
@@ -32,6 +33,7 @@ interface Ground {
   readonly normals: Float64Array;
   /** Widest that a stake is drawn at each node, mm. */
   readonly room: Float64Array;
+  readonly faces: Float64Array;
   readonly lift: FirstRows;
 }
 
@@ -47,7 +49,14 @@ export function weaverStrands(basket: Basket, normals: Float64Array): Strand[] {
   const { net, positions } = basket;
   if (net.ends.length < 3) return [];
   const between = net.ends.length * (net.rows.length - 1) > many ? 1 : 2;
-  const ground = { net, positions, normals, room: stakeRoom(basket), lift: firstRows(basket) };
+  const ground = {
+    net,
+    positions,
+    normals,
+    room: stakeRoom(basket),
+    faces: stakeFaces({ net, positions, normals }),
+    lift: firstRows(basket),
+  };
   return stretches(basket).flatMap((stretch) => {
     const look = (name: string, path: Crossings, closed: boolean): Strand => ({
       name,
@@ -199,13 +208,21 @@ function place(
   if (isUp && rise >= 0) other = to;
   if (!isUp && rise < 0) other = from;
   const share = Math.min(1, Math.abs(rise));
-  let size = 0;
+  let [size, long, along] = [0, 0, 0];
   for (let axis = 0; axis < 3; axis += 1) {
     const step = positions[to + axis]! - positions[from + axis]!;
     path.data[out + axis] = positions[here + axis]! + rise * step;
     const normal = (1 - share) * normals[here + axis]! + share * normals[other + axis]!;
     path.data[out + field.normal + axis] = normal;
-    size += normal * normal;
+    long += step * step;
+    along += normal * step;
+  }
+  // square to the stake: rows on either face of it are as far from each other as up its middle
+  along /= long || 1;
+  for (let axis = 0; axis < 3; axis += 1) {
+    const step = positions[to + axis]! - positions[from + axis]!;
+    path.data[out + field.normal + axis]! -= along * step;
+    size += path.data[out + field.normal + axis]! ** 2;
   }
   size = Math.sqrt(size) || 1;
   for (let axis = field.normal; axis < field.normal + 3; axis += 1) path.data[out + axis]! /= size;
@@ -242,19 +259,32 @@ function finish(
     data[here + field.bearing] = Math.min(width / 2 + past, 0.47 * nearest);
     path.bears[at] = 1;
   }
+  const offs = new Float64Array(count);
   for (let at = 0; at < count; at += 1) {
     const here = at * stride;
     const stroke = strokes[at]!;
     const stake = net.stakes[net.ends[stroke.end]!.stake]?.strand.thickness ?? 0;
     const row = path.strand[at]!;
     const sign = side * (isOutside(band, stroke, ends) ? 1 : -1);
-    const clear = standOff(ground, row, stroke.end, tangents, 3 * at, sign, data, here);
-    const off = sign * ((stake + thickness) / 2 + clear);
+    const clear = standOff(
+      ground,
+      ground.faces,
+      row,
+      stroke.end,
+      tangents,
+      3 * at,
+      sign,
+      data,
+      here,
+    );
+    offs[at] = sign * ((stake + thickness) / 2 + clear);
     for (let axis = 0; axis < 3; axis += 1) {
-      data[here + axis]! += off * data[here + field.normal + axis]!;
+      data[here + axis]! += offs[at]! * data[here + field.normal + axis]!;
       data[here + field.tangent + axis] = tangents[3 * at + axis]!;
     }
   }
+  for (let at = 0; at < (closed ? count : count - 1); at += 1)
+    straighten(data, offs, at, (at + 1) % count);
 }
 
 function distance(data: Float64Array, one: number, other: number): number {

@@ -40,7 +40,7 @@ export function earStrand(
   const { ear, bow } = handle;
   const stock: Stock = { section: 'flat', width: earWidth(handle), thickness: bow.thickness };
   const thin = Math.min(1, folded / bow.thickness);
-  const inward = line.half + folded / 2;
+  const inward = line.half + folded / 2 + 0.1;
   const radius = ear.spread / 2;
   const middle = sizes.top + 3;
   const aside = (radius * line.ends) / line.length;
@@ -49,7 +49,7 @@ export function earStrand(
     const below = [deep, 0.6 * deep].map((down, at): Place => {
       const { at: place, out } = line.under(end + side * aside, down);
       const thick = thin * (at === 0 ? 0.4 : 1);
-      return { at: plus(place, out, -(line.widest + folded / 2)), face: out, thick };
+      return { at: plus(place, out, -(line.widest + folded / 2 + 0.45)), face: out, thick };
     });
     const { at: top, out, up } = line.place(end + side * aside);
     const over = (high: number): Place => ({

@@ -41,12 +41,12 @@ export function hoopStrand(
   const places = Array.from({ length: count + 1 }, (_, index): Place => {
     const from = (last * index) / count;
     const { at, out, up } = line.place(start + from);
-    const lying = Math.min(1, Math.max(0.08, from / lapped));
-    const over = Math.min(1, Math.max(0.08, (last - from) / lapped));
-    // the beginning lies on the wall, the end on the beginning
-    const isEnd = from > line.ends;
-    const thick = isEnd ? over : lying;
-    const off = face + hoop.thickness * ((isEnd ? 1 - over : 0) + thick / 2);
+    // over the lap, and to the next place on either side, the beginning lies on the wall and the end on the beginning
+    const isEnd = from > line.ends - 0.6;
+    const part = (isEnd ? from - line.ends : from) / lapped;
+    const lying = isEnd || from < lapped + 0.6 ? Math.max(0, Math.min(0.9, 0.06 + 0.84 * part)) : 1;
+    const thick = isEnd ? Math.min(1, 0.97 - lying) : lying;
+    const off = face + hoop.thickness * (isEnd ? 1 - thick / 2 : thick / 2);
     return { at: plus(plus(at, up, middle), out, side * off), face: scaled(out, side), thick };
   });
   const colour = strandColour('natural');

@@ -3,6 +3,8 @@ import type { Basket } from '../../model/basket.ts';
 import type { Strand as Stock } from '../../model/net/net.ts';
 import { strandColour } from '../../plan/dyes.ts';
 import { weaveFacts } from '../../plan/weaveFacts.ts';
+import type { FirstRows } from '../firstRows.ts';
+import { firstRows } from '../firstRows.ts';
 import type { Strand } from '../strandMesh.ts';
 import type { HoopLap } from './hoop.ts';
 import { hoopLap } from './hoop.ts';
@@ -18,6 +20,8 @@ import { plus, scaled, unit } from './vector.ts';
 
 /** Places down the outside hoop are no farther from each other, mm. */
 const longest = 4.5;
+/** Free between rim and lashing, mm: it goes straight from place to place, and the rim is round. */
+const free = 0.18;
 
 /**
  * The lashing: in each gap once round the rim, through the wall between two rows under the hoops, and on to
@@ -30,20 +34,26 @@ export function lashing(
   stock: Stock,
   inTheWay: readonly InTheWay[],
 ): Strand {
-  const off = stock.thickness / 2 + 0.03;
+  const off = stock.thickness / 2 + free;
   const profiles = lashProfiles(basket, line, sizes, off);
   const gap = line.length / line.ends;
   const aside = (0.5 * stock.width + 0.3) / gap;
   const places: Place[] = [];
-  const lay = ({ at: [out, high], face }: ProfilePlace, { at, out: outward, up }: RimPlace) => {
+  const lay = (
+    { at: [out, high], face }: ProfilePlace,
+    { at, out: outward, up }: RimPlace,
+    more: number,
+  ) => {
     places.push({
-      at: plus(plus(at, outward, out), up, high),
+      at: plus(plus(at, outward, out + more * face[0]), up, high + more * face[1]),
       face: unit(plus(scaled(outward, face[0]), up, face[1])),
     });
   };
-  const deep = off - sizes.hoopBottom;
+  const deep = off + free - sizes.hoopBottom;
+  // rows are drawn a little higher than the net has them
+  const lift = firstRows(basket);
   const through = (end: number, out: number) => {
-    const { at, out: outward, up } = line.under(end, seam(basket, line, end, deep));
+    const { at, out: outward, up } = line.under(end, seam(basket, line, end, deep, lift));
     const face = unit(plus(scaled(outward, 0.6 * Math.sign(out)), up, -1));
     places.push({ at: plus(at, outward, out), face, thick: squeezed(basket, stock) });
   };
@@ -55,15 +65,18 @@ export function lashing(
       number,
     ];
     const upright = line.place(over);
-    for (const place of inside) lay(place, upright);
+    // at a slant round a leg it crosses the hoops' faces farther from where they were measured
+    const more = over === here && after === next ? 0 : 2 * free;
+    for (const place of inside) lay(place, upright, more);
     for (const { place, share } of down) {
-      lay(place, line.place(over + (next - over) * (0.06 + 0.88 * share)));
+      lay(place, line.place(over + (next - over) * (0.06 + 0.88 * share)), more);
     }
     through(next, line.half + off);
     through(after, -line.half - off);
   }
   const colour = strandColour('bleached');
-  return strandAlong(places, { name: drawnWords.lashing, stock, colour, seed: 80, between: 0 });
+  const look = { name: drawnWords.lashing, stock, colour, seed: 80, between: 0 };
+  return { ...strandAlong(places, look), isThrough: true };
 }
 
 /** How a lash that goes up at one end and down to another lies on the rim there. */
@@ -71,7 +84,7 @@ function lashProfiles({ plan }: Basket, line: RimLine, sizes: RimSizes, off: num
   const laps = ([1, -1] as const).map((side) => hoopLap(plan, line, side));
   const isIn = ({ start, lapped }: HoopLap, end: number) => {
     const from = (((end - start) % line.ends) + line.ends) % line.ends;
-    return from < lapped + 0.5 || from > line.ends - 0.5;
+    return from < lapped + 1.1 || from > line.ends - 1.1;
   };
   const known = new Map<string, ReturnType<typeof profileOf>>();
   const profileOf = (lapped: Lapped) => {
@@ -116,12 +129,20 @@ function squeezed({ plan, net }: Basket, { thickness }: Stock): number {
 }
 
 /** How far under the wall's top two rows meet at `end`, at least `least` down, mm. */
-function seam({ plan, net }: Basket, line: RimLine, end: number, least: number): number {
+function seam(
+  { plan, net }: Basket,
+  line: RimLine,
+  end: number,
+  least: number,
+  lift: FirstRows,
+): number {
   const pitch = net.rows.at(-1)?.pitch ?? 0;
   const band = plan.bands.at(-1);
   if (!band || !(pitch > 0)) return least;
   // rows of a spiral lie higher from end to end, by as many rows as it climbs in a turn
   const { climb } = weaveFacts[band.weave];
   const start = climb * (0.5 - (end % line.ends) / line.ends);
-  return (Math.ceil(least / pitch - start) + start) * pitch;
+  const under = least / pitch;
+  const { rise } = lift(net.rows.length - 0.5 - under);
+  return (Math.ceil(under + rise - start) + start - rise) * pitch;
 }

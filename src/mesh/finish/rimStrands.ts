@@ -27,9 +27,9 @@ export function rimSizes({ plan }: Basket, { half, bulge, hollow }: RimLine): Ri
   const folded = plan.base.stake.thickness;
   const { hoops: hoopTop, top } = rimOverWall(plan);
   return {
-    outside: half + bulge + hoop.thickness,
-    // between wall and inside hoop lie the tucked stakes
-    inside: half + hollow + folded + hoop.thickness,
+    outside: half + bulge + 0.1 + hoop.thickness,
+    // between wall and inside hoop lie the tucked stakes, which are flat where the hoop is round
+    inside: half + hollow + folded + 0.2 + hoop.thickness,
     hoopTop,
     hoopBottom: hoopTop - hoop.width,
     top,

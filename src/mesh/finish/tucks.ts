@@ -11,6 +11,9 @@ import { strandAlong } from './strandAlong.ts';
 import type { Vector } from './vector.ts';
 import { plus, scaled, unit } from './vector.ts';
 
+/** Free between a stake and the row that it is bent over, mm. */
+const free = 0.1;
+
 /**
  * Stakes that stand outside the last row are bent in over it and tucked down the inside; the others are
  * cut off level with it.
@@ -42,9 +45,9 @@ export function tucks(
     });
     const places = [
       place(0, -0.2, out),
-      place(0.3 * over, 0.45 * thickness, unit(plus(out, up))),
-      place(over, 0.6 * thickness, up),
-      place(1.7 * over, 0.45 * thickness, unit(plus(inside, up))),
+      place(0.3 * over, 0.45 * thickness + free, unit(plus(out, up))),
+      place(over, 0.6 * thickness + free, up),
+      place(1.7 * over, 0.45 * thickness + free, unit(plus(inside, up))),
       place(within, -0.2, inside),
       place(within, -0.9 * pitch, inside, 0.8),
       place(within, -1.6 * pitch, inside, 0.3),

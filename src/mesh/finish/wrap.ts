@@ -15,7 +15,7 @@ import { cross, minus, mix, plus, scaled, size, unit } from './vector.ts';
 const mostTurns = 160;
 
 /** Free between bow and wrap, mm: the strip rises a little on its way round. */
-const free = 0.05;
+const free = 0.18;
 
 /** A strip of `width` wound edge to edge round a bow, from its place `first` to its place `last`. */
 export function wrapStrand(bow: Strand, first: number, last: number, width: number): Strand {
@@ -24,7 +24,7 @@ export function wrapStrand(bow: Strand, first: number, last: number, width: numb
   const length = ends.at(-1) ?? 0;
   const turns = Math.max(1, Math.min(mostTurns, Math.floor(length / width)));
   const thickness = caneThickness(width);
-  const stock: Stock = { section: 'flat-oval', width: (0.97 * length) / turns, thickness };
+  const stock: Stock = { section: 'flat-oval', width: (0.95 * length) / turns, thickness };
   // once round the bow, half a thickness off each point of its section
   const { points, normals } = bow.section;
   const sides = points.length / 2;
