@@ -15,14 +15,10 @@ export interface BasketMesh {
   readonly fittings: StrandMesh;
 }
 
-export interface Look extends Stage {
-  /** Fewer sections where a strand goes from one crossing to the next, while a value is dragged. */
-  readonly light?: boolean;
-}
-
 /** Stakes and weavers as triangles, going over and under each other, and the finish. Lengths mm, z up. */
-export function basketMesh(basket: Basket, { light = false, ...stage }: Look = {}): BasketMesh {
+export function basketMesh(basket: Basket, stage: Stage = {}): BasketMesh {
   const { stakes, weavers, base, finish } = basketStrands(basket, stage);
+  const { light = false } = stage;
   return {
     stakes: sweepStrands(stakes, light ? 0 : undefined),
     weavers: sweepStrands(weavers, light ? 1 : undefined),

@@ -1,5 +1,6 @@
 /** All that a basket is made of, strand by strand. */
 import type { Basket } from '../model/basket.ts';
+import { setApart } from './apart/setApart.ts';
 import { board } from './board.ts';
 import { drawnPlaces } from './drawnPlaces.ts';
 import { finishStrands } from './finish/finishStrands.ts';
@@ -25,10 +26,18 @@ export interface Stage {
    * no rim and no handle. Left out, it is finished.
    */
   readonly standing?: number;
+  /**
+   * While a value is dragged: fewer sections where a strand goes from one crossing to the next, and strands
+   * that press on each other share a little room.
+   */
+  readonly light?: boolean;
 }
 
 /** Stakes and weavers, going over and under each other, and the finish. */
-export function basketStrands(basket: Basket, { standing }: Stage = {}): BasketStrands {
+export function basketStrands(
+  basket: Basket,
+  { standing, light = false }: Stage = {},
+): BasketStrands {
   const { net } = basket;
   const normals = levelledNormals(basket, nodeNormals(net, basket.positions));
   const drawn = { ...basket, positions: drawnPlaces(basket) };
@@ -42,6 +51,7 @@ export function basketStrands(basket: Basket, { standing }: Stage = {}): BasketS
     base: [...board(drawn), ...flatRows(drawn, stakes)],
     finish: standing === undefined ? finishStrands(drawn, normals, stakes, weavers) : [],
   };
+  if (!light) setApart(strands, basket);
   raiseToTable(Object.values(strands).flat());
   return strands;
 }

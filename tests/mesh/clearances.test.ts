@@ -1,42 +1,34 @@
 /**
- * No strand passes through another, lashing, wrap and handle included: the middle line of one never comes
- * inside another by more than a hair. Surfaces may share a little, as soaked strands do that are pressed on
- * each other. At most that is (mm): trug 0.27, pot 0.38, tray 0.67, jar 0.51, bowl 0.17, loaf
- * basket 0.53; the deepest at the corners of the base and in the first two rows over them, where stakes turn
- * up, and where stakes are laid in between others.
+ * No strand passes through another, base, wall, rim and handle included: the middle line of one never comes inside
+ * another, and no surface lies deeper than a hair under the surface of another, or of another part of the same
+ * strand. What is left (mm): a lash where it slants round a leg of the trug's handle 0.14, a stake beside the folded
+ * halves of the jar's split one 0.11, and at most half a dozen places of a basket between 0.05 and 0.1.
  */
 import { expect, test } from 'vitest';
 import { basketStrands } from '../../src/mesh/basketStrands.ts';
 import { stride } from '../../src/mesh/crossings.ts';
 import { settleBasket } from '../../src/model/settleBasket.ts';
 import { demos } from '../../src/plan/demo/demos.ts';
+import type { Overlap } from './clearances.ts';
 import { overlaps, piercings } from './clearances.ts';
 
-/** How far a middle line may lie inside another strand, and a surface under another surface, mm. */
-const hair = 0.12;
-const pressed = 0.7;
-/** The same for all that rim and handle are made of. */
-const pressedOnRim = 0.3;
+/** How far a middle line may lie inside another strand, mm. */
+const hair = 0.02;
+/** How far a surface may lie under another surface, mm, and in how many places of a basket at most. */
+const pressed = { everywhere: 0.05, somewhere: 0.15, places: 6 };
 
 test.each(demos)('no strand of the $title passes through another', ({ plan }) => {
-  const drawn = basketStrands(settleBasket(plan));
-  const strands = Object.values(drawn).flat();
+  const strands = Object.values(basketStrands(settleBasket(plan))).flat();
   expect(strands.length).toBeGreaterThan(20);
-  const pierced = piercings(strands).filter(
-    // a stake and its own tuck are one
-    ({ one, other }) => !one.endsWith(`, ${other}`) && !other.endsWith(`, ${one}`),
+  // a stake and its own tuck are one
+  const others = ({ one, other }: Overlap) =>
+    !one.endsWith(`, ${other}`) && !other.endsWith(`, ${one}`);
+  expect(piercings(strands).filter((pair) => others(pair) && pair.depth > hair)).toEqual([]);
+  const shared = overlaps(strands).filter(others);
+  expect(shared.filter(({ depth }) => depth > pressed.somewhere)).toEqual([]);
+  expect(shared.filter(({ depth }) => depth > pressed.everywhere).length).toBeLessThanOrEqual(
+    pressed.places,
   );
-  expect(pierced.filter(({ depth }) => depth > hair)).toEqual([]);
-  const shared = overlaps(strands).filter(
-    ({ one, other }) => !one.endsWith(`, ${other}`) && !other.endsWith(`, ${one}`),
-  );
-  expect(shared.filter(({ depth }) => depth > pressed)).toEqual([]);
-  const finish = new Set(drawn.finish.map(({ name }) => name));
-  expect(
-    shared.filter(
-      ({ one, other, depth }) => (finish.has(one) || finish.has(other)) && depth > pressedOnRim,
-    ),
-  ).toEqual([]);
 });
 
 test('two strands that cross at one height are found to pass through each other', () => {

@@ -15,20 +15,42 @@ export interface Overlap {
 /** A piece of strand between two sections next to each other. */
 interface Piece {
   readonly strand: number;
+  /** Number of the section it begins with, and of all sections of its strand. */
+  readonly at: number;
+  readonly all: number;
   readonly from: readonly Point[];
   readonly to: readonly Point[];
   readonly start: Point;
   readonly end: Point;
+  /** No point of it is farther than this from its middle, mm. */
+  readonly reach: number;
 }
 
-const cell = 12;
+const cell = 6;
+
+/** Sections of one strand that are nearer to each other than this are neighbours. */
+const neighbours = 24;
+/** Surfaces are tried in places no farther from each other along the strand, mm. */
+const step = 2;
 
 /**
- * The overlaps of any two strands, each pair where it is deepest, the deepest pair first: every point of
- * every strand's sections is tried against the pieces of all others that are near.
+ * The overlaps of any two strands, and of a strand with what of it is not near along it (a spiral's next row, the
+ * lap of a hoop), each pair where it is deepest, the deepest pair first. Tried are the corners of all sections, the
+ * middles of the sides between them, and the same every two millimetres on the way to the next section.
  */
 export function overlaps(strands: readonly Strand[]): Overlap[] {
-  return found(strands, (ring) => ring);
+  return found(strands, (ring, next) => {
+    const far = size(minus(middle(next), middle(ring)));
+    const steps = Math.max(1, Math.ceil(far / step));
+    return Array.from({ length: steps }, (_, at) =>
+      ring.map((point, side) => mixed(point, next[side] ?? point, at / steps)),
+    ).flatMap((outline) =>
+      outline.flatMap((point, side) => [
+        point,
+        mixed(point, outline[(side + 1) % outline.length] ?? point, 0.5),
+      ]),
+    );
+  });
 }
 
 /** The same for the strands' middle lines: two strands of which none is deep in the other pass it by. */
@@ -38,14 +60,17 @@ export function piercings(strands: readonly Strand[]): Overlap[] {
 
 function found(
   strands: readonly Strand[],
-  tried: (ring: readonly Point[]) => readonly Point[],
+  tried: (ring: readonly Point[], next: readonly Point[]) => readonly Point[],
 ): Overlap[] {
   const swept = strands.map(ringsOf);
-  const grid = new Map<string, Piece[]>();
+  const grid = new Map<number, Piece[]>();
   swept.forEach((rings, strand) => {
     rings.slice(1).forEach((to, at) => {
       const from = rings[at] ?? to;
-      const piece = { strand, from, to, start: middle(from), end: middle(to) };
+      const ends = { start: middle(from), end: middle(to) };
+      const centre = mixed(ends.start, ends.end, 0.5);
+      const reach = Math.max(...[...from, ...to].map((point) => size(minus(point, centre))));
+      const piece = { strand, at, all: rings.length, from, to, ...ends, reach };
       if (size(minus(piece.end, piece.start)) < 1e-6) return;
       for (const key of keysAround([...from, ...to])) {
         const list = grid.get(key);
@@ -56,10 +81,11 @@ function found(
   });
   const pairs = new Map<number, Overlap>();
   swept.forEach((rings, strand) => {
-    for (const ring of rings) {
-      for (const point of tried(ring)) {
+    rings.forEach((ring, at) => {
+      for (const point of tried(ring, rings[at + 1] ?? ring)) {
         for (const piece of grid.get(keyOf(point)) ?? []) {
-          if (piece.strand === strand) continue;
+          const apart = Math.abs(piece.at - at);
+          if (piece.strand === strand && Math.min(apart, piece.all - apart) < neighbours) continue;
           const depth = depthIn(piece, point);
           const pair = Math.min(strand, piece.strand) * 1e5 + Math.max(strand, piece.strand);
           if (depth <= (pairs.get(pair)?.depth ?? 0)) continue;
@@ -67,7 +93,7 @@ function found(
           pairs.set(pair, { depth, one, other, place: point });
         }
       }
-    }
+    });
   });
   return [...pairs.values()].sort((one, other) => other.depth - one.depth);
 }
@@ -85,23 +111,23 @@ function ringsOf(strand: Strand): Point[][] {
 }
 
 /** How deep a point lies in a piece, mm; 0 or less outside. */
-function depthIn({ from, to, start, end }: Piece, point: Point): number {
+function depthIn({ from, to, start, end, reach }: Piece, point: Point): number {
+  const off = minus(point, start);
   const along = minus(end, start);
   const length = size(along);
-  const share = dot(minus(point, start), along) / (length * length);
-  if (share < 0 || share > 1) return 0;
-  const outline = from.map((a, at) => mixed(a, to[at] ?? a, share));
-  const [first, far] = [outline[0], outline[Math.floor(outline.length / 2)]];
-  if (!first || !far) return 0;
+  const share = dot(off, along) / (length * length);
+  if (share < 0 || share > 1 || size(off) > reach + length) return 0;
   const direction = along.map((value) => value / length) as unknown as Point;
   let depth = Number.POSITIVE_INFINITY;
-  outline.forEach((a, at) => {
-    const b = outline[(at + 1) % outline.length] ?? a;
+  let a = mixed(from.at(-1) ?? start, to.at(-1) ?? end, share);
+  for (let side = 0; side < from.length && depth > 0; side += 1) {
+    const b = mixed(from[side] ?? a, to[side] ?? a, share);
     const inward = cross(direction, minus(b, a));
     const wide = size(inward);
     if (wide > 1e-9) depth = Math.min(depth, dot(inward, minus(point, a)) / wide);
-  });
-  return depth;
+    a = b;
+  }
+  return Number.isFinite(depth) ? depth : 0;
 }
 
 function mixed(a: Point, b: Point, share: number): Point {
@@ -115,17 +141,22 @@ function middle(points: readonly Point[]): Point {
   return [sum[0] / points.length, sum[1] / points.length, sum[2] / points.length];
 }
 
-function keyOf(point: Point): string {
-  return point.map((value) => Math.floor(value / cell)).join();
+function keyOf([x, y, z]: Point): number {
+  return keyAt(Math.floor(x / cell), Math.floor(y / cell), Math.floor(z / cell));
+}
+
+/** A number for each cell within some metres. */
+function keyAt(x: number, y: number, z: number): number {
+  return ((x + 512) * 1024 + y + 512) * 1024 + z + 512;
 }
 
 /** Keys of all cells that the box round some points touches. */
-function keysAround(points: readonly Point[]): string[] {
+function keysAround(points: readonly Point[]): number[] {
   const range = [0, 1, 2].map((axis) => {
     const values = points.map((point) => Math.floor((point[axis] ?? 0) / cell));
     const low = Math.min(...values);
     return Array.from({ length: Math.max(...values) - low + 1 }, (_, at) => low + at);
   });
   const [xs = [], ys = [], zs = []] = range;
-  return xs.flatMap((x) => ys.flatMap((y) => zs.map((z) => `${x},${y},${z}`)));
+  return xs.flatMap((x) => ys.flatMap((y) => zs.map((z) => keyAt(x, y, z))));
 }
