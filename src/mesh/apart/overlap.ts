@@ -44,15 +44,16 @@ export function isClear(boxes: Float64Array, a: number, b: number, room: number)
   return false;
 }
 
-function mixed(list: Float32Array, one: number, other: number, share: number): number {
-  return list[one]! + share * (list[other]! - list[one]!);
+/** A coordinate between a point of a list and the next. */
+function mixed(list: Float32Array, at: number, share: number): number {
+  return list[at]! + share * (list[at + 3]! - list[at]!);
 }
 
 /**
  * Looks for where the long edges of piece `own` lie deepest in piece `other`, as far as they lie within
  * `margin` mm of it.
  *
- * @param samples places that are tried of what of an edge is in the other's box
+ * @param isClose whether to look closely: at more places of each edge, and at faces too
  * @returns whether there is such a place; then `touch` tells of it
  */
 export function deepest(
@@ -60,7 +61,7 @@ export function deepest(
   own: number,
   other: number,
   margin: number,
-  samples: number,
+  isClose: boolean,
   touch: Touch,
 ): boolean {
   const { positions } = mesh;
@@ -105,21 +106,40 @@ export function deepest(
   // its edges, and after them lines down its faces: a flat section has them between points 2 and 3, 6 and 7,
   // and two on each; others one, between points 5 and 6
   const isFlat = edges === 24;
-  for (let k = 0; k < edges + (isFlat ? 12 : 3); k += 3) {
-    let one = k;
-    let share = 0;
-    if (k >= edges) {
+  const samples = isClose ? 5 : 3;
+  let lines = isFlat ? 4 : 1;
+  if (!isClose) lines = 0;
+  for (let k = 0; k < edges + 3 * lines; k += 3) {
+    let x = 0;
+    let y = 0;
+    let z = 0;
+    let ex = 0;
+    let ey = 0;
+    let ez = 0;
+    if (k < edges) {
+      x = positions[first + k]!;
+      y = positions[first + k + 1]!;
+      z = positions[first + k + 2]!;
+      ex = positions[second + k]!;
+      ey = positions[second + k + 1]!;
+      ez = positions[second + k + 2]!;
+    } else {
       const line = (k - edges) / 3;
-      one = isFlat && line < 2 ? 6 : 3 * (isFlat ? 6 : 5);
-      share = isFlat ? (1 + (line % 2)) / 3 : 0.5;
+      const one = isFlat ? 6 + 12 * Math.floor(line / 2) : 15;
+      const share = isFlat ? (1 + (line % 2)) / 3 : 0.5;
+      x = mixed(positions, first + one, share);
+      y = mixed(positions, first + one + 1, share);
+      z = mixed(positions, first + one + 2, share);
+      ex = mixed(positions, second + one, share);
+      ey = mixed(positions, second + one + 1, share);
+      ez = mixed(positions, second + one + 2, share);
     }
-    const two = k < edges ? one : one + 3;
-    const x = mixed(positions, first + one, first + two, share) - sx;
-    const y = mixed(positions, first + one + 1, first + two + 1, share) - sy;
-    const z = mixed(positions, first + one + 2, first + two + 2, share) - sz;
-    const ex = mixed(positions, second + one, second + two, share) - sx;
-    const ey = mixed(positions, second + one + 1, second + two + 1, share) - sy;
-    const ez = mixed(positions, second + one + 2, second + two + 2, share) - sz;
+    x -= sx;
+    y -= sy;
+    z -= sz;
+    ex -= sx;
+    ey -= sy;
+    ez -= sz;
     // the part of the edge inside the box
     let low = 0;
     let high = 1;

@@ -83,7 +83,7 @@ export function setApart(
       });
     }
     const margin = unit * (round === 0 ? -deep : beside);
-    const touches = meet(pieces, pairs, isNew, margin, round < drawnAnew ? 3 : 5);
+    const touches = meet(pieces, pairs, isNew, margin, round >= drawnAnew);
     moved.fill(0);
     for (let turn = 0; turn < turns; turn += 1) part(touches, moved);
     if (!move(strands, moved, unit) && round >= drawnAnew) return;
@@ -120,7 +120,7 @@ function partsOf(strand: Strand, isWanted: (place: number) => boolean): Strand[]
 }
 
 /**
- * Where pieces of which one is new share room, or come as near as `margin` mm, looked at in `samples` places of each line: each touch as its depth, the
+ * Where pieces of which one is new share room, or come as near as `margin` mm: each touch as its depth, the
  * direction, and four times a place and its weight.
  */
 function meet(
@@ -128,7 +128,7 @@ function meet(
   pairs: readonly number[],
   isNew: Uint8Array,
   margin: number,
-  samples: number,
+  isClose: boolean,
 ): number[] {
   const { boxes, from, to, strand, along, first, places } = pieces;
   const touch: Touch = { depth: 0, at: 0, on: 0, x: 0, y: 0, z: 0 };
@@ -141,7 +141,7 @@ function meet(
     for (let turn = 0; turn < 2; turn += 1) {
       const one = turn === 0 ? i : j;
       const other = turn === 0 ? j : i;
-      if (!deepest(pieces, one, other, margin, samples, touch)) continue;
+      if (!deepest(pieces, one, other, margin, isClose, touch)) continue;
       touches.push(touch.depth, touch.x, touch.y, touch.z);
       for (let end = 0; end < 2; end += 1) {
         const piece = end === 0 ? one : other;
