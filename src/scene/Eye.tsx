@@ -73,7 +73,8 @@ export function Eye({ extentNow, settled = null, view, nonce, inset = noInset }:
     // the short way round
     from.theta =
       to.theta + Math.atan2(Math.sin(from.theta - to.theta), Math.cos(from.theta - to.theta));
-    const isStill = !last.current || matchMedia('(prefers-reduced-motion: reduce)').matches;
+    const isFirst = !last.current || journey.current?.began === Number.NEGATIVE_INFINITY;
+    const isStill = isFirst || matchMedia('(prefers-reduced-motion: reduce)').matches;
     journey.current = {
       began: isStill ? Number.NEGATIVE_INFINITY : performance.now(),
       takes,
@@ -85,7 +86,8 @@ export function Eye({ extentNow, settled = null, view, nonce, inset = noInset }:
     last.current = journey.current;
     invalidate();
   };
-  const follow = (at: Extent) => {
+  /** `another` is true where what lies over the picture has changed, so that it is looked at anew. */
+  const follow = (at: Extent, another = false) => {
     const hands = controls.current;
     if (!hands || !last.current || !(camera instanceof PerspectiveCamera)) return;
     // how near and far it may be goes with the basket
@@ -96,7 +98,7 @@ export function Eye({ extentNow, settled = null, view, nonce, inset = noInset }:
     if (isMoved && !journey.current) return;
     const { turn, rise } = stand[view];
     const eye = { middle: last.current.toMiddle.toArray(), away, turn, rise };
-    if (isDue.current) look(at, paces.asked);
+    if (isDue.current || another) look(at, paces.asked);
     else if (!isWellFramed(at, eye, lens(camera))) look(at, paces.following);
     isDue.current = false;
   };
@@ -108,6 +110,16 @@ export function Eye({ extentNow, settled = null, view, nonce, inset = noInset }:
     acts.current.look(latest.current.extentNow(), paces.asked);
     isDue.current = latest.current.settled === null;
   }, [view, nonce, camera]);
+
+  // buttons over the picture come and wrap
+  const { top, bottom } = inset;
+  const lookedAt = useRef({ top, bottom });
+  useEffect(() => {
+    const before = lookedAt.current;
+    lookedAt.current = { top, bottom };
+    if (before.top === top && before.bottom === bottom) return;
+    acts.current.follow(latest.current.extentNow(), true);
+  }, [top, bottom]);
 
   useEffect(
     () => (settled ? whenHandsOff(() => acts.current.follow(settled)) : undefined),
