@@ -67,13 +67,17 @@ function Page() {
   return (
     <View
       standIn={<p className="waiting">{appWords.waiting[place]}</p>}
-      missed={(again) => <MissedPage again={again} onClose={backToPlan} />}
+      missed={(again) => (
+        <MissedPage
+          again={again}
+          onClose={place === 'compare' ? presentComparison().close : backToPlan}
+        />
+      )}
     />
   );
 }
 
 function backToPlan(): void {
-  presentComparison().close();
   globalThis.location.hash = '#plan';
 }
 

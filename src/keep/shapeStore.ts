@@ -21,7 +21,7 @@ export interface ShapeStore {
   /** The shape of `plan`, if it is kept and comes in time. */
   find(plan: Plan): Promise<KeptShape | null>;
   keep(plan: Plan, shape: KeptShape): Promise<void>;
-  /** Lets go of all of them. */
+  /** Lets go of all of them, and keeps none from now on. */
   clear(): Promise<void>;
 }
 
@@ -38,7 +38,7 @@ const most = 3;
 /** none with more to draw than this, at some 50 bytes a vertex, */
 const mostVertices = 250_000;
 /** and one that has not come by then is not waited for, ms. */
-const patience = 400;
+const patience = 200;
 
 /**
  * Opens the shapes made by the build `build`: a shape that another build made is never found, since it may
@@ -47,6 +47,7 @@ const patience = 400;
  */
 export function shapeStore(build: string | null): ShapeStore {
   const opening = build === null ? null : open();
+  let isEnded = false;
   const keyOf = (plan: Plan) => `${build}\n${shapeText(plan)}`;
   const inTime = async (plan: Plan) => {
     const found = await (await opening)?.get('shapes', keyOf(plan));
@@ -59,14 +60,16 @@ export function shapeStore(build: string | null): ShapeStore {
     },
     async keep(plan, shape) {
       const shapes = await opening;
-      if (!shapes || verticesOf(shape.mesh) > mostVertices) return;
+      if (!shapes || isEnded || verticesOf(shape.mesh) > mostVertices) return;
       try {
         const change = shapes.transaction('shapes', 'readwrite');
         const { store } = change;
-        const put = store.put({ ...shape, key: keyOf(plan), kept: Date.now() });
+        const key = keyOf(plan);
+        const put = store.put({ ...shape, key, kept: Date.now() });
         const drop = async () => {
-          const keys = await store.index('kept').getAllKeys();
-          await Promise.all(keys.slice(0, -most).map((key) => store.delete(key)));
+          // whatever the clock says
+          const others = (await store.index('kept').getAllKeys()).filter((one) => one !== key);
+          await Promise.all(others.slice(0, 1 - most).map((one) => store.delete(one)));
         };
         await Promise.all([put, drop(), change.done]);
       } catch {
@@ -74,6 +77,7 @@ export function shapeStore(build: string | null): ShapeStore {
       }
     },
     async clear() {
+      isEnded = true;
       await (await opening)?.clear('shapes').catch(() => {});
     },
   };

@@ -129,6 +129,7 @@ export function studio(
       },
       restore(history, shape) {
         const { plan } = history;
+        clearTimeout(later);
         set({ history, plan, state: 'settling', row: null });
         if (!shape) {
           settle(plan, true);

@@ -51,7 +51,8 @@ export function basketStrands(
     base: [...board(drawn), ...flatRows(drawn, stakes)],
     finish: standing === undefined ? finishStrands(drawn, normals, stakes, weavers) : [],
   };
-  if (!light) setApart(strands, basket);
+  // one that is being woven is seen for a moment only
+  if (!light && standing === undefined) setApart(strands, basket);
   raiseToTable(Object.values(strands).flat());
   return strands;
 }

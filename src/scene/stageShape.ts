@@ -9,6 +9,8 @@ export interface StageShape {
   readonly mesh: BasketMesh;
   /** Whether it has come to rest: the eye then follows one that has outgrown the picture. */
   readonly isAtRest: boolean;
+  /** True for a basket that is only partly woven: its stakes stand far over its nodes. */
+  readonly isPart?: true;
 }
 
 /** How far it reaches with all that stands out over its nodes: finish, and stakes that still stand on. */

@@ -33,8 +33,8 @@ export function useLiveReach(shapes: Live<StageShape | null>): number {
 
 function reachOf(shape: StageShape | null, reach: number): number {
   if (!shape) return reach;
-  // of one on its way the nodes are enough
-  return shape.isAtRest
+  // of one that follows a hand the nodes are enough
+  return shape.isAtRest || shape.isPart
     ? followed(reach, extentOf(shape))
     : Math.max(reach, followed(reach, extent(shape.basket)));
 }

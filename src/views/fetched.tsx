@@ -61,6 +61,10 @@ export function fetched<Props extends object>(
  */
 function stylesAgain(): void {
   for (const link of document.querySelectorAll('link[rel=stylesheet][href^=http]')) {
-    link.replaceWith(link.cloneNode());
+    const another = link.cloneNode() as HTMLLinkElement;
+    // what is there stays until the other is, which may not come either
+    another.addEventListener('load', () => link.remove());
+    another.addEventListener('error', () => another.remove());
+    link.after(another);
   }
 }

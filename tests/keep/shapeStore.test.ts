@@ -75,9 +75,10 @@ test('a browser without a database finds nothing and keeps nothing', async () =>
   expect(await shapes.find(plan)).toBeNull();
 });
 
-test('shapes that were let go are not found', async () => {
+test('shapes that were let go for want of room are not found, and none takes the room again', async () => {
   const shapes = shapeStore('one');
   await shapes.keep(plan, shape);
   await shapes.clear();
+  await shapes.keep(plan, shape);
   expect(await shapes.find(plan)).toBeNull();
 });

@@ -15,7 +15,7 @@ export interface Overlap {
 /** A piece of strand between two sections next to each other. */
 interface Piece {
   readonly strand: number;
-  /** Number of the section it begins with, and of all sections of its strand. */
+  /** Number of the section it begins with; and how many sections of its strand lead back to the first, if it is closed. */
   readonly at: number;
   readonly all: number;
   readonly from: readonly Point[];
@@ -70,7 +70,8 @@ function found(
       const ends = { start: middle(from), end: middle(to) };
       const centre = mixed(ends.start, ends.end, 0.5);
       const reach = Math.max(...[...from, ...to].map((point) => size(minus(point, centre))));
-      const piece = { strand, at, all: rings.length, from, to, ...ends, reach };
+      const all = strands[strand]?.closed ? rings.length : Number.POSITIVE_INFINITY;
+      const piece = { strand, at, all, from, to, ...ends, reach };
       if (size(minus(piece.end, piece.start)) < 1e-6) return;
       for (const key of keysAround([...from, ...to])) {
         const list = grid.get(key);
@@ -85,7 +86,8 @@ function found(
       for (const point of tried(ring, rings[at + 1] ?? ring)) {
         for (const piece of grid.get(keyOf(point)) ?? []) {
           const apart = Math.abs(piece.at - at);
-          if (piece.strand === strand && Math.min(apart, piece.all - apart) < neighbours) continue;
+          const isNear = apart < neighbours || piece.all - apart < neighbours;
+          if (piece.strand === strand && isNear) continue;
           const depth = depthIn(piece, point);
           const pair = Math.min(strand, piece.strand) * 1e5 + Math.max(strand, piece.strand);
           if (depth <= (pairs.get(pair)?.depth ?? 0)) continue;

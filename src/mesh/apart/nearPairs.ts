@@ -2,8 +2,10 @@
 import type { Pieces } from './pieces.ts';
 import { box, boxSize } from './pieces.ts';
 
-/** Pieces are looked up by cubes of so many times the nearness asked for. */
+/** Pieces are looked up by cubes of so many times the nearness asked for, */
 const cubes = 50;
+/** but by larger ones where there would be more cubes for a piece than this: thin strands in a large basket. */
+const cubesOfPiece = 8;
 /** Places of one strand that are nearer to each other than this are neighbours. */
 const neighbours = 5;
 
@@ -18,7 +20,6 @@ export function nearPairs(
   closed: readonly boolean[],
   near: number,
 ): number[] {
-  const cube = cubes * near;
   // of each piece its least and greatest x, y, z, as far from the least of all
   const bounds = new Float64Array(6 * count);
   const most = [0, 0, 0];
@@ -39,6 +40,8 @@ export function nearPairs(
       if (bounds[at]! > most[axis]!) most[axis] = bounds[at]!;
     }
   }
+  const room = most.reduce((product, value) => product * (value + near), 1);
+  const cube = Math.max(cubes * near, Math.cbrt(room / (cubesOfPiece * count)));
   const [nx, ny, nz] = most.map((value) => Math.floor(value / cube) + 1) as [
     number,
     number,

@@ -1,7 +1,8 @@
 /**
  * Strands that press into each other are moved apart. They are laid one by one, each on the net, and where many
  * come together (corners of the base, first rows, rim) faces of some would lie up to half a millimetre inside
- * others. Here such places are found, and both strands moved until none does: a few tenths of a millimetre.
+ * others. Here such places are found, and both strands moved until none does: mostly a few tenths of a millimetre,
+ * where stakes crowd up to a stake's thickness.
  * Hot loops over typed arrays: `!` says that an index is inside.
  */
 import type { Basket } from '../../model/basket.ts';
