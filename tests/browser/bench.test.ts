@@ -171,5 +171,7 @@ test('a new basket starts from the plan, and what was worked out for the last on
 /** What the bench offers to take instead of the plan, once no figure moves any more. */
 async function offersAtLast(page: Page): Promise<string> {
   await atRest(page);
-  return (await page.locator('.replan-waits').allTextContents()).join();
+  return (
+    await page.locator('.replan-waits, .row-choice, .row-choice-note').allTextContents()
+  ).join();
 }

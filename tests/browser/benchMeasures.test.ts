@@ -90,8 +90,8 @@ test('the plan’s figure and the replan’s are told apart, and the way back is
   while ((await presentRow(page)) < 8) await press(page, 'Row done');
   await measure(page, 0.95 * (await target(page)));
   await atRest(page);
-  expect(await page.textContent('.replan-waits')).toMatch(
-    /replan.*Until you take it, the large figure is the plan’s/,
+  expect(await page.textContent('.row-choice-note')).toMatch(
+    /Until you take the replan, rows after row 9 are told by the old plan/,
   );
   expect(await page.textContent('.replan-further')).toMatch(/row \d+ is .* tighter than planned/);
 
@@ -109,8 +109,66 @@ test('the plan’s figure and the replan’s are told apart, and the way back is
   await press(page, 'Take it');
   expect(await label()).toMatch(/^By the replan: /);
   await press(page, 'Back to the old plan');
-  expect(await label()).toMatch(/^By the plan: /);
+  expect(await page.locator('.row-choice h2').allTextContents()).toEqual(['Replan', 'Old plan']);
 });
+
+test.each(screens)(
+  'on a %s a row far off the plan has the replan’s girth beside the old plan’s, both read from 1.5 m',
+  async (_name, size, mm) => {
+    const page = await atTheBench(size);
+    const belly = page.locator('.bench-facts dt', { hasText: 'Belly' });
+    const planned = await belly.textContent();
+    while ((await presentRow(page)) < 12) await press(page, 'Row done');
+    expect(await page.textContent('.replan-state')).toMatch(/Row 11, not measured, .*as planned/);
+    await press(page, 'Measured');
+    // figures of a keyboard go into the figure, whatever has the focus
+    await page.keyboard.type('2');
+    await page.getByRole('button', { name: 'The row above' }).focus();
+    await page.keyboard.type('99');
+    await page.getByRole('button', { name: 'Girth', exact: true }).focus();
+    await page.keyboard.press('Backspace');
+    await page.keyboard.press('Backspace');
+    await page.keyboard.type('8 1/2');
+    expect(await page.inputValue('.pad-value input')).toBe('28 1/2');
+    await page.keyboard.press('Enter');
+    await atRest(page);
+    expect(await presentRow(page)).toBe(13);
+
+    const figures = await page.locator('.row-choice section').evaluateAll((all) =>
+      all.map((one) => {
+        const girth = one.querySelector('.row-card-girth .big-length');
+        const size = girth ? Number.parseFloat(getComputedStyle(girth).fontSize) : 0;
+        const texts = ['h2', '.row-card-girth .unseen', '.row-choice-do'].map(
+          (at) => one.querySelector(at)?.textContent ?? '',
+        );
+        return { size, texts };
+      }),
+    );
+    const [replan, plan] = figures;
+    expect(replan?.texts.slice(0, 2)).toEqual(['Replan', '28 3/4 in']);
+    expect(replan?.texts[2]).toMatch(/^\+1\/4 in.*let out/);
+    expect(plan?.texts.slice(0, 2)).toEqual(['Old plan', '27 5/8 in']);
+    expect(plan?.texts[2]).toMatch(/^−7\/8 in.*pull in/);
+    expect(replan?.size).toBe(plan?.size);
+    for (const { what, px, left, right } of await lettersOf(page)) {
+      if (/change|verb/.test(what)) continue;
+      expect(px * mm, what).toBeGreaterThanOrEqual(leastLetter);
+      expect(left, what).toBeGreaterThanOrEqual(0);
+      expect(right, what).toBeLessThanOrEqual(size.width);
+    }
+    await expectUsable(page);
+
+    const ahead = await page.locator('.bench-card', { hasText: 'Ahead' }).last().textContent();
+    expect(ahead).toMatch(
+      /Row 12 is 1 1\/8 in wider than planned.*of the replan, not of the old plan/,
+    );
+    expect(await page.textContent('.unmeasured')).toMatch(/estimate/);
+    // the belly that is aimed at is the one that the basket has
+    expect(await belly.textContent()).toBe(planned);
+    const row = planned?.replace('Belly, ', '');
+    expect(await page.textContent('.aim-belly')).toBe(`Reach the belly at ${row}`);
+  },
+);
 
 test('two baskets of one class are two records, and the plan has the one at hand', async () => {
   const page = await atTheBench({ width: 390, height: 844, colorScheme: 'dark' });
@@ -185,6 +243,9 @@ function lettersOf(page: Page) {
   const places = {
     row: '[data-present-row]',
     girth: '.row-card-tape > [aria-hidden]',
+    'girth of the replan': '.row-card-replan > [aria-hidden]',
+    'girth of the replan, fraction': '.row-card-replan .big-fraction span',
+    name: '.row-choice h2',
     'girth, fraction': '.row-card-tape .big-fraction span',
     change: '.row-card-change > [aria-hidden]',
     'change, fraction': '.row-card-change .big-fraction span',

@@ -142,6 +142,6 @@ async function offTheLine(page: Page): Promise<void> {
   for (let row = 1; row < 3; row += 1) await press(page, 'Row done');
   await measure(page, (await target(page)) + 25.4);
   await press(page, 'Row done');
-  await page.locator('.replan-waits').waitFor(patience);
+  await page.locator('.row-choice').waitFor(patience);
   await atRest(page);
 }

@@ -30,8 +30,9 @@ export interface Bench {
   readonly taken: readonly number[] | null;
   /** How much looser the rows are packed than planned. */
   readonly packing: number;
-  /** Tape girth less girth in the middle of the wall, by row, mm (see `tapeOver`). */
+  /** Tape girth less girth in the middle of the wall, by row, mm (see `tapeOver`): on the table, and as planned. */
   readonly over: ArrayLike<number>;
+  readonly plannedOver: ArrayLike<number>;
 }
 
 export interface BenchCourse {
@@ -42,7 +43,7 @@ export interface BenchCourse {
   readonly course: Float64Array;
   readonly isTaken: boolean;
   readonly replan: Replan;
-  /** The row that is widest in the plan where one lies ahead, else null. */
+  /** The row that the tape finds widest in the plan, where it lies ahead; else null. */
   readonly belly: number | null;
   /** The basket on the table: woven rows as woven, rows to come as replanned. */
   readonly table: Plan;
@@ -57,7 +58,7 @@ export function atTheBench(bench: Bench): BenchCourse {
   const isTaken = bench.taken?.length === rows + 1;
   const course = isTaken && bench.taken ? Float64Array.from(bench.taken) : planned;
   const done = Math.min(rows, Math.max(bench.done, measuredRows(measured).at(-1) ?? 0));
-  const belly = bellyRow(planned, done);
+  const belly = bellyRow(planned, bench.plannedOver, done);
   const next = replan(
     planned,
     wovenGirths(course, measured, over, done),
@@ -78,8 +79,12 @@ function withAdded(plan: Plan, added: Bench['added']): Plan {
   return planWithRows(plan, added.from, Math.min(most, Math.max(least, added.rows)));
 }
 
-/** The widest row, where it lies after `done` and before the rim. */
-function bellyRow(planned: Float64Array, done: number): number | null {
-  const row = planned.indexOf(Math.max(...planned));
+/**
+ * The belly, where it lies after `done` and before the rim: the widest row by the tape, as the summary of a
+ * settled basket has it. In the middle of the wall another row may be the widest.
+ */
+function bellyRow(planned: Float64Array, over: ArrayLike<number>, done: number): number | null {
+  const tape = planned.map((girth, row) => girth + (over[row] ?? 0));
+  const row = tape.indexOf(Math.max(...tape));
   return row > done && row < planned.length - 1 ? row : null;
 }

@@ -1,3 +1,4 @@
+import type { KeyboardEvent } from 'react';
 import { useEffect, useRef } from 'react';
 import { benchWords } from '#words/bench.ts';
 import { benchPadWords as words } from '#words/benchPad.ts';
@@ -22,9 +23,20 @@ export function MeasurePad({ work, onDone }: Props) {
   const dialog = useRef<HTMLDialogElement>(null);
   const pad = useMeasurePad(work, onDone);
   const { what, row, question, had } = pad;
-  useEffect(() => dialog.current?.showModal(), []);
+  const figure = useRef<HTMLInputElement>(null);
+  useEffect(() => {
+    dialog.current?.showModal();
+    // it takes a keyboard's figures at once; a phone shows no keyboard of its own for it
+    figure.current?.focus();
+  }, []);
   return (
-    <dialog ref={dialog} className="pad" aria-label={words.title} onClose={onDone}>
+    <dialog
+      ref={dialog}
+      className="pad"
+      aria-label={words.title}
+      onClose={onDone}
+      onKeyDown={(event) => toFigure(event, figure.current)}
+    >
       <form
         onSubmit={(event) => {
           event.preventDefault();
@@ -58,6 +70,7 @@ export function MeasurePad({ work, onDone }: Props) {
         <label className="pad-value">
           <span className="unseen">{words.value[what](row)}</span>
           <input
+            ref={figure}
             value={pad.text}
             inputMode="none"
             autoComplete="off"
@@ -89,6 +102,15 @@ export function MeasurePad({ work, onDone }: Props) {
       </form>
     </dialog>
   );
+}
+
+/** Whatever has the focus, what belongs to a figure is typed into it: the key goes where the focus is put now. */
+function toFigure(event: KeyboardEvent, figure: HTMLInputElement | null): void {
+  const { key, ctrlKey, altKey, metaKey, target } = event;
+  if (!figure || target === figure || ctrlKey || altKey || metaKey) return;
+  if (!/^([\p{Nd}.,/]|Backspace)$/u.test(key)) return;
+  figure.focus();
+  figure.setSelectionRange(figure.value.length, figure.value.length);
 }
 
 /** What to measure, or what it should come to. */

@@ -25,6 +25,7 @@ export function OnTable({ work }: { readonly work: BenchWork }) {
     () => table && { outline: outline(table, 'side'), finish: flatFinish(table, 'side') },
     [table],
   );
+  const isMeasured = Object.keys(record.girths).length > 0;
   return (
     <section className="bench-card" aria-labelledby="on-table-title">
       <h2 id="on-table-title">{words.title}</h2>
@@ -40,6 +41,9 @@ export function OnTable({ work }: { readonly work: BenchWork }) {
         row={record.row}
         unit={unit}
       />
+      {hasUnmeasured(work) && (
+        <p className="soft unmeasured">{isMeasured ? words.someMeasured : words.noneMeasured}</p>
+      )}
       {table && (
         <dl className="bench-facts">
           <Fact
@@ -73,6 +77,13 @@ export function OnTable({ work }: { readonly work: BenchWork }) {
         />
       )}
     </section>
+  );
+}
+
+/** Whether a row is woven that nobody measured. */
+function hasUnmeasured({ course, record }: BenchWork): boolean {
+  return Array.from({ length: course.replan.from }, (_, index) => index + 1).some(
+    (row) => record.girths[row] === undefined,
   );
 }
 

@@ -1,12 +1,12 @@
 import { benchWords } from '#words/bench.ts';
 import { listWords } from '#words/lists.ts';
-import { formatLength } from '../../plan/units.ts';
 import { AimFields } from './AimFields.tsx';
 import type { BenchWork } from './benchWork.ts';
-import { isReplanNew, shownOff, tellable } from './benchWork.ts';
+import { firstApart } from './benchWork.ts';
 import { furtherText } from './furtherText.ts';
 import { LimitFields } from './LimitFields.tsx';
 import { missedAims } from './missedAims.ts';
+import { offPlanText } from './offPlan.ts';
 import { ReplanRows } from './ReplanRows.tsx';
 import { leaveReplan, takeReplan } from './takeReplan.ts';
 
@@ -17,7 +17,7 @@ export function ReplanCard({ work }: { readonly work: BenchWork }) {
   const { course, rows, plan } = work;
   const { from } = course.replan;
   if (from >= rows) return null;
-  const isNew = isReplanNew(work);
+  const isNew = firstApart(work) !== null;
   const missed = missedAims(work);
   const further = isNew || course.isTaken ? furtherText(work) : null;
   return (
@@ -51,12 +51,7 @@ export function ReplanCard({ work }: { readonly work: BenchWork }) {
 }
 
 function stateText(work: BenchWork): string {
-  const { course, plan } = work;
-  const { from } = course.replan;
-  if (from === 0) return words.begin;
-  const off = shownOff(work, from);
-  const by = formatLength(Math.abs(off), plan.display.unit);
-  const apart = off < 0 ? words.rowTighter(from, by) : words.rowWider(from, by);
-  const standing = Math.abs(off) < tellable ? words.rowAsPlanned(from) : apart;
-  return course.isTaken ? listWords.sentences([standing, words.isTaken]) : standing;
+  if (work.course.replan.from === 0) return words.begin;
+  const standing = offPlanText(work);
+  return work.course.isTaken ? listWords.sentences([standing, words.isTaken]) : standing;
 }

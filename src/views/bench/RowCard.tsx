@@ -1,19 +1,19 @@
 import { useMemo } from 'react';
 import { benchWords } from '#words/bench.ts';
-import { rowStepWords } from '#words/rowSteps.ts';
 import { rowWords } from '../../export/pdf/sheet/rowWords.ts';
 import { quantities } from '../../model/quantity/quantities.ts';
 import { BigLength } from './BigLength.tsx';
 import type { BenchWork } from './benchWork.ts';
-import { changeOf, targetTape, tellable } from './benchWork.ts';
+import { changeOf, isRowApart, targetTape } from './benchWork.ts';
 import { ReplanWaits } from './ReplanWaits.tsx';
+import { RowChange } from './RowChange.tsx';
+import { RowChoice } from './RowChoice.tsx';
 
 const words = benchWords.now;
 
 /** The row being woven, in figures that are read from the other side of the table. */
 export function RowCard({ work }: { readonly work: BenchWork }) {
-  const { record, rows, plan, planBasket } = work;
-  const { unit } = plan.display;
+  const { record, rows, planBasket } = work;
   const { row } = record;
   const said = useMemo(() => rowWords(planBasket, quantities(planBasket)), [planBasket]);
   if (row > rows) {
@@ -24,34 +24,36 @@ export function RowCard({ work }: { readonly work: BenchWork }) {
       </section>
     );
   }
-  const change = changeOf(work, row);
-  const isTold = Math.abs(change) >= tellable;
+  const isApart = isRowApart(work, row);
   return (
     <section className="row-card" aria-label={words.title}>
-      <ReplanWaits work={work} />
+      {!isApart && <ReplanWaits work={work} />}
       <p className="row-card-row">
         <span className="row-card-name">{words.row}</span>{' '}
         <strong data-present-row={row}>{row}</strong>
         <span className="row-card-of">{words.of(rows)}</span>
       </p>
+      {isApart ? <RowChoice work={work} /> : <RowGirth work={work} />}
+      <p className="row-card-words">{said.get(row) ?? nextWord(said, row)}</p>
+    </section>
+  );
+}
+
+/** The one girth that the row is woven to, and its change. */
+function RowGirth({ work }: { readonly work: BenchWork }) {
+  const { unit } = work.plan.display;
+  const { row } = work.record;
+  return (
+    <>
       <p className="row-card-girth">
         <span className="row-card-label">
           {work.course.isTaken ? words.byReplan : words.byPlan}
         </span>
         <BigLength mm={targetTape(work, row)} unit={unit} className="row-card-tape" />
       </p>
-      <p className="row-card-do">
-        {isTold && <BigLength mm={change} unit={unit} className="row-card-change" signed />}
-        <span className="row-card-verb">{isTold ? verb(change) : rowStepWords.keep}</span>
-      </p>
-      <p className="row-card-words">{said.get(row) ?? nextWord(said, row)}</p>
-    </section>
+      <RowChange mm={changeOf(work, row)} unit={unit} />
+    </>
   );
-}
-
-/** What the hand does with the weaver. */
-function verb(change: number): string {
-  return change > 0 ? rowStepWords.letOut : rowStepWords.pullIn;
 }
 
 /** What comes next, so that it can be made ready. */

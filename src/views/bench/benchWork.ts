@@ -53,11 +53,14 @@ export function shownOff(work: BenchWork, row: number): number {
   return shownChange(plannedTape(work, row), replannedTape(work, row), work.plan.display.unit);
 }
 
-/** How much wider than the row below it row `row` is to be, mm, as both are shown. */
-export function changeOf(work: BenchWork, row: number): number {
+/** How much wider than the row below it row `row` is to be at a tape girth of `target` mm, mm, as both are shown. */
+export function changeOf(
+  work: BenchWork,
+  row: number,
+  target: number = targetTape(work, row),
+): number {
   const { unit } = work.plan.display;
   const before = row - 1;
-  const target = targetTape(work, row);
   if (before === 0) {
     const first = work.planBasket.rows[0];
     return shownChange((first?.tapeGirth ?? target) - (first?.change ?? 0), target, unit);
@@ -66,13 +69,20 @@ export function changeOf(work: BenchWork, row: number): number {
   return shownChange((isWoven ? replannedTape : targetTape)(work, before), target, unit);
 }
 
-/** Whether the replan has a row to come that a tape tells from what is being woven to. */
-export function isReplanNew(work: BenchWork): boolean {
-  const { from } = work.course.replan;
-  for (let row = from + 1; row <= work.rows; row++) {
-    if (Math.abs(replannedTape(work, row) - targetTape(work, row)) > tellable) return true;
+/** The first row to come that the replan has at another girth than what is being woven to; null where there is none. */
+export function firstApart(work: BenchWork): number | null {
+  for (let row = work.course.replan.from + 1; row <= work.rows; row++) {
+    if (isRowApart(work, row)) return row;
   }
-  return false;
+  return null;
+}
+
+/** Whether the replan has row `row`, which is to come, at a girth that tape and figures tell from what is being woven to. */
+export function isRowApart(work: BenchWork, row: number): boolean {
+  if (row <= work.course.replan.from || row > work.rows) return false;
+  const [target, replanned] = [targetTape(work, row), replannedTape(work, row)];
+  const shown = shownChange(target, replanned, work.plan.display.unit);
+  return Math.abs(replanned - target) > tellable && shown !== 0;
 }
 
 /** A tape shows no less than this, mm. */

@@ -47,8 +47,16 @@ export function useBenchWork(): BenchWork | null {
     const rows = planBasket.rows.length + (record.added?.rows ?? 0);
     const measured = record.girths;
     const done = record.row - 1;
-    return atTheBench({ ...record, plan, done, measured, packing, over: padded(over, rows + 1) });
-  }, [plan, planBasket, record, over]);
+    return atTheBench({
+      ...record,
+      plan,
+      done,
+      measured,
+      packing,
+      over: padded(over, rows + 1),
+      plannedOver: padded(plannedOver, rows + 1),
+    });
+  }, [plan, planBasket, record, over, plannedOver]);
 
   // biome-ignore lint/correctness/useExhaustiveDependencies: each new measurement or plan starts the rounds anew
   useEffect(() => {

@@ -25,8 +25,19 @@ export const benchWords = {
     bindOff: 'Measure the rim, then bind it off.',
     replanWaits: (row: number) => `The replan has row ${row} at {girth}`,
     newReplanWaits: (row: number) => `A new replan has row ${row} at {girth}`,
-    figureOfPlan: 'Until you take it, the large figure is the plan’s.',
-    figureOfReplan: 'Until you take it, the large figure is the last replan’s.',
+    figuresOfPlan: 'Until you take it, the figures below are the plan’s.',
+    figuresOfReplan: 'Until you take it, the figures below are the last replan’s.',
+    /** Names of two large figures, one beside the other; read from afar, so in few letters. */
+    names: {
+      replan: 'Replan',
+      plan: 'Old plan',
+      newReplan: 'New replan',
+      lastReplan: 'Last replan',
+    },
+    untilTaken: (row: number) =>
+      `Until you take the replan, rows after row ${row} are told by the old plan.`,
+    untilNewTaken: (row: number) =>
+      `Until you take the new replan, rows after row ${row} are told by the last one.`,
     takeIt: 'Take it',
     nextRows: (unit: string) => `Next rows, ${unit}`,
   },
@@ -56,6 +67,12 @@ export const benchWords = {
     title: 'The rows to come',
     begin: 'Measure a row, and the rest is worked out anew from there.',
     rowAsPlanned: (row: number) => `Row ${row} is as planned.`,
+    /** Of a row that nobody measured. */
+    rowTakenAsPlanned: (row: number) => `Row ${row}, not measured, is taken to be as planned.`,
+    rowTakenTighter: (row: number, by: string) =>
+      `Row ${row}, not measured, is taken to be ${by} tighter than planned.`,
+    rowTakenWider: (row: number, by: string) =>
+      `Row ${row}, not measured, is taken to be ${by} wider than planned.`,
     rowTighter: (row: number, by: string) => `Row ${row} is ${by} tighter than planned.`,
     rowWider: (row: number, by: string) => `Row ${row} is ${by} wider than planned.`,
     isTaken: 'You are weaving to a replan.',
@@ -118,6 +135,10 @@ export const benchWords = {
     /** Both of these. */
     both: (change: string, moved: string) => `${change}, ${moved}`,
     outline: 'As it stands and will stand',
+    /** How rows stand in the line that were woven and not measured. A wall does not step out in one row. */
+    noneMeasured: 'Rows that are done and not measured stand as planned until one is measured.',
+    someMeasured:
+      'Rows that are done and not measured are an estimate, also where they were woven as planned: a wall does not step out in one row, so they lead evenly from one measured row to the next, the first time from the base. Measure one, and it stands at its girth.',
   },
 
   /** Length and width as measured, beside those of the settled shape. */
@@ -139,6 +160,10 @@ export const benchWords = {
   ahead: {
     title: 'Ahead',
     nothing: 'Nothing stands in the way.',
+    nothingOfReplan: 'Nothing stands in the way of the replan.',
+    /** Where the replan is not taken. */
+    ofReplan: 'What is said here is of the replan, not of the old plan.',
+    ofNewReplan: 'What is said here is of the new replan, not of the last one.',
     waiting: 'Being worked out …',
   },
 };

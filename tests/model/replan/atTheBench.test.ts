@@ -20,6 +20,7 @@ const fresh: Bench = {
   taken: null,
   packing: 1,
   over: tapeOver(basket.rows),
+  plannedOver: tapeOver(basket.rows),
 };
 const tapeAt = (row: number) => basket.rows[row - 1]?.tapeGirth ?? Number.NaN;
 
@@ -28,6 +29,17 @@ test('an untouched basket is woven to its plan', () => {
   expect(isTaken).toBe(false);
   expect([...course]).toEqual([...planned]);
   expect([...replan.girths]).toEqual([...planned]);
+});
+
+test('the belly that is aimed at is the belly of the settled plan, whatever is measured', () => {
+  const { belly } = basket.summary;
+  // the row that is widest in the middle of the wall is another one
+  expect(planned.indexOf(Math.max(...planned))).not.toBe(belly.row);
+  const measured = { 12: tapeAt(12) + 28.6 };
+  for (const woven of [{}, { done: 12, measured }, { done: belly.row - 1 }]) {
+    expect(atTheBench({ ...fresh, ...woven }).belly).toBe(belly.row);
+  }
+  expect(atTheBench({ ...fresh, done: belly.row }).belly).toBeNull();
 });
 
 test('the basket on the table measures what was measured, and its rim what was planned', () => {
