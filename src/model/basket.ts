@@ -76,7 +76,7 @@ export interface Finding {
   readonly rows: readonly number[];
   readonly value: number;
   readonly limit: number;
-  /** Plain words, lengths in mm written as {mm:12.3} so that the view can show the plan's unit. */
+  /** Plain words, lengths in mm written as {mm:12.3} (`plan/lengthText.ts`) so that the view can show the plan's unit. */
   readonly text: string;
 }
 

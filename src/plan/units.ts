@@ -92,9 +92,14 @@ export function formatChange(mm: number, unit: Unit, output: LengthOutput = {}):
 
 /** A length as it is shown, in mm: to the sixteenth of an inch, or to one decimal of cm or mm. */
 export function shownLength(mm: number, unit: Unit): number {
-  const step = unitLength[unit] / stepsOfUnit[unit];
+  const step = leastShown(unit);
   const steps = Math.round((Math.abs(mm) / unitLength[unit]) * stepsOfUnit[unit]);
   return Math.sign(mm) * steps * step;
+}
+
+/** The shortest length that is shown as more than 0, mm. */
+export function leastShown(unit: Unit): number {
+  return unitLength[unit] / stepsOfUnit[unit];
 }
 
 /** From one length to another as both are shown, mm: what a maker gets who subtracts on paper. */

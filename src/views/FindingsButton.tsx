@@ -6,14 +6,14 @@ interface Props {
   readonly onPress: () => void;
 }
 
-/** How many findings there are, the gravest kind in colour; nothing where there is nothing to look at. */
+/** How many findings there are to look at, notes left out, the gravest kind in colour; nothing where there is nothing to look at. */
 export function FindingsButton({ findings, onPress }: Props) {
   const grave = findings.filter(({ severity }) => severity !== 'note');
   if (grave.length === 0) return null;
   const severity = grave.some((one) => one.severity === 'stop') ? 'stop' : 'warn';
   return (
     <button type="button" className="findings-button" data-severity={severity} onClick={onPress}>
-      {stageWords.findings(grave.length)}
+      {stageWords.toLookAt(grave.length)}
     </button>
   );
 }

@@ -1,6 +1,5 @@
 import { compareChartWords } from '#words/compareCharts.ts';
-import type { PlaceDifference } from '../../model/compare/differences.ts';
-import { shownChange } from '../../plan/units.ts';
+import { plannedApart } from '../../model/compare/differences.ts';
 import type { GirthSurfaceProps } from '../GirthSurface.tsx';
 import { GirthSurface } from '../GirthSurface.tsx';
 import { PointedRow } from '../PointedRow.tsx';
@@ -11,14 +10,15 @@ export interface CompareDrawingProps extends GirthSurfaceProps {
   readonly girths: Readonly<Record<'a' | 'b', Float64Array>>;
   readonly blend: Float64Array | null;
   readonly edited: 'a' | 'b';
-  readonly most: PlaceDifference | null;
   readonly row: number | null;
   readonly onRow: (row: number | null) => void;
 }
 
 /** The two lines, what lies between them, and the points of one to take hold of. */
 export function CompareDrawing(props: CompareDrawingProps) {
-  const { girths, blend, edited, most, row, onRow, ...surface } = props;
+  const { girths, blend, edited, row, onRow, ...surface } = props;
+  // of the planned girths, as the lines are: so it follows a point that is dragged
+  const most = plannedApart(girths.a, girths.b);
   return (
     <GirthSurface
       {...surface}
@@ -39,12 +39,11 @@ export function CompareDrawing(props: CompareDrawingProps) {
           {most && (
             <MostApart
               frame={frame}
-              level={most.place}
-              a={girths.a[most.place] ?? Number.NaN}
-              b={girths.b[most.place] ?? Number.NaN}
-              difference={shownChange(most.a, most.b, surface.unit)}
+              level={most.row}
+              a={most.a}
+              b={most.b}
               unit={surface.unit}
-              name={compareChartWords.row(most.place)}
+              name={compareChartWords.row(most.row)}
             />
           )}
           {row !== null && row <= frame.rows && (

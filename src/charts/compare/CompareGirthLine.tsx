@@ -58,7 +58,6 @@ export function CompareGirthLine(props: CompareGirthLineProps) {
           blend={blend}
           edited={edited}
           handles={handles}
-          most={differences?.most ?? null}
           unit={unit}
           row={row}
           onRow={onRow}

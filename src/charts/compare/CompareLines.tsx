@@ -1,7 +1,7 @@
 import { compareChartWords } from '#words/compareCharts.ts';
 import { planLetters } from '#words/planLetters.ts';
 import type { Unit } from '../../plan/schema.ts';
-import { formatChange } from '../../plan/units.ts';
+import { formatChange, shownChange } from '../../plan/units.ts';
 import type { ChartFrame } from '../chartFrame.ts';
 import { xOf, yOf } from '../chartFrame.ts';
 
@@ -72,15 +72,13 @@ export interface MostApartProps {
   /** Where each line stands there, mm. */
   readonly a: number;
   readonly b: number;
-  /** Second less first as the tape is read, mm. */
-  readonly difference: number;
   readonly unit: Unit;
   /** `row 18` or the height. */
   readonly name: string;
 }
 
-/** The place where the two lie farthest apart, with how far. */
-export function MostApart({ frame, level, a, b, difference, unit, name }: MostApartProps) {
+/** The place where the two lie farthest apart, with how far: second less first, of the lines as drawn. */
+export function MostApart({ frame, level, a, b, unit, name }: MostApartProps) {
   if (!Number.isFinite(a) || !Number.isFinite(b)) return null;
   const y = yOf(frame, level);
   const [left, right] = [xOf(frame, Math.min(a, b)), xOf(frame, Math.max(a, b))];
@@ -89,7 +87,7 @@ export function MostApart({ frame, level, a, b, difference, unit, name }: MostAp
     <g className="compare-most">
       <path d={`M${left},${y - 5}v10M${right},${y - 5}v10M${left},${y}H${right}`} />
       <text x={label.x} y={label.y} textAnchor={label.anchor}>
-        {formatChange(difference, unit)}
+        {formatChange(shownChange(a, b, unit), unit)}
         <tspan x={label.x} dy="1.15em">
           {compareChartWords.mostApartAt(name)}
         </tspan>

@@ -4,7 +4,7 @@ import { compareChartWords } from '#words/compareCharts.ts';
 import type { RowReading } from '../../model/basket.ts';
 import type { Differences, PlaceDifference } from '../../model/compare/differences.ts';
 import type { Unit } from '../../plan/schema.ts';
-import { formatLength, shownChange } from '../../plan/units.ts';
+import { formatLength } from '../../plan/units.ts';
 import { chartFrame, yOf } from '../chartFrame.ts';
 import { useChartSize } from '../useChartSize.ts';
 import type { LinePoint } from './CompareLines.tsx';
@@ -72,7 +72,6 @@ export function HeightLines({ rows, differences, place, onPlace, unit }: HeightL
               level={most.height}
               a={most.a}
               b={most.b}
-              difference={shownChange(most.a, most.b, unit)}
               unit={unit}
               name={formatLength(most.height, unit)}
             />

@@ -38,7 +38,14 @@ export function named(rows: readonly number[]): string {
 
 /** A length of so many mm, for the view to write in the plan's unit. */
 export function mm(length: number): string {
-  return `{mm:${Number(length.toFixed(2))}}`;
+  // one that is nearly nothing is still not 0
+  const digits = Math.abs(length) < 0.01 ? length.toPrecision(1) : length.toFixed(2);
+  return `{mm:${Number(digits)}}`;
+}
+
+/** How far apart two lengths of so many mm are as the view shows them, which is what its charts say. */
+export function mmBetween(one: number, other: number): string {
+  return `{mm:${Number(one.toFixed(2))}-${Number(other.toFixed(2))}}`;
 }
 
 /** A share as a percentage with two digits that count: 0.00345 is `0.35 %`. */

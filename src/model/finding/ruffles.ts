@@ -1,7 +1,7 @@
 import { findingWords } from '#words/findings.ts';
 import type { Finding } from '../basket.ts';
 import type { Find } from './family.ts';
-import { mm, named, stretches } from './family.ts';
+import { mm, mmBetween, named, stretches } from './family.ts';
 
 /**
  * Rows that open, or close, by more than a wall can follow. A wall that lies flat gains 2π times the
@@ -14,6 +14,8 @@ export const ruffles: Find = ({ net: { rows } }) => {
     return { row: index + 1, value: girth - below.girth, limit };
   });
   const tooFar = (sign: 1 | -1) => stretches(found.filter((at) => sign * at.value > at.limit));
+  const girthAt = (row: number) => rows[row]?.girth ?? 0;
+  const stepAt = (row: number) => mmBetween(girthAt(row - 1), girthAt(row));
   const limitAt = (row: number) => found[row - 1]?.limit ?? 0;
   return [
     ...tooFar(1).map(({ rows, worst }): Finding => {
@@ -25,7 +27,7 @@ export const ruffles: Find = ({ net: { rows } }) => {
         rows,
         value: worst.value,
         limit,
-        text: findingWords.ruffles(named(rows), worst.row, mm(worst.value), mm(limit)),
+        text: findingWords.ruffles(named(rows), worst.row, stepAt(worst.row), mm(limit)),
       };
     }),
     ...tooFar(-1).map(({ rows, worst }): Finding => {
@@ -37,7 +39,7 @@ export const ruffles: Find = ({ net: { rows } }) => {
         rows,
         value: worst.value,
         limit: -limit,
-        text: findingWords.folds(named(rows), worst.row, mm(-worst.value), mm(limit)),
+        text: findingWords.folds(named(rows), worst.row, stepAt(worst.row), mm(limit)),
       };
     }),
   ];

@@ -35,7 +35,7 @@ export function SideState({ side, onFindings }: Props) {
           data-severity={severity}
           onClick={onFindings}
         >
-          {stageWords.findings(grave.length)}
+          {stageWords.toLookAt(grave.length)}
         </button>
       )}
     </span>

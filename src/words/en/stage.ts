@@ -73,7 +73,7 @@ export const stageWords = {
   settled: 'Settled',
   notAtRest: 'Not quite at rest',
   notSettled: 'Not settled',
-  findings,
+  toLookAt: (count: number) => `${count} to look at`,
   /** What came of the last edit, said to a screen reader. Lengths are written out. */
   said: (read: {
     isAtRest: boolean;

@@ -10,6 +10,8 @@ export const unitWords = {
   litres: 'l',
   degrees: 'degrees',
   number: 'number',
+  /** Of a length too short to be shown; `least` is the shortest that is. */
+  lessThan: (least: string) => `less than ${least}`,
 
   /** What is understood behind a typed length besides `length`, ″ and `in`, `cm`, `mm`; in lower case. */
   spellings: {

@@ -30,3 +30,9 @@ test('the first row has half a pitch to the edge of the base, and half the room'
   expect(first(415)).toEqual([]);
   expect(first(417)).toMatchObject([{ kind: 'ruffles', row: 1 }]);
 });
+
+test('the step is told as what lies between both girths as the chart shows them', () => {
+  const [out, back] = ruffles(jump(32.4));
+  expect(out?.text).toContain('let out by {mm:400-432.4}');
+  expect(back?.text).toContain('pulled in by {mm:432.4-400}');
+});
