@@ -1,5 +1,7 @@
 import { expect, test, vi } from 'vitest';
+import { baseTemplate } from '../../../src/export/pdf/gauge/baseTemplate.ts';
 import { gaugesPdf } from '../../../src/export/pdf/gaugesPdf.ts';
+import { rulerOf } from '../../../src/export/pdf/page/ruler.ts';
 import { shapeJson } from '../../../src/export/shapeJson.ts';
 import { outline } from '../../../src/mesh/outline.ts';
 import { settledDemo } from '../settledDemo.ts';
@@ -141,6 +143,19 @@ test('pieces of the base template join to the base’s length by their crosses',
   const west = middle(crosses[0] ?? []) - Math.min(...(edges[0]?.flatMap(xs) ?? []));
   const east = Math.max(...(edges[1]?.flatMap(xs) ?? [])) - middle(crosses[1] ?? []);
   expect(Math.abs(west + east - (9 * 15.9 + 8 * 9.5))).toBeLessThan(off);
+});
+
+test('no line of the base template is broken, and its sizes stand under all of them', () => {
+  const { marks, height } = baseTemplate(basket, rulerOf(testFonts()));
+  const lines = marks.filter((mark) => mark.kind !== 'text');
+  // nothing is laid over the lines
+  expect(lines.filter(({ fill }) => fill)).toEqual([]);
+  const lowest = Math.max(...lines.flatMap(({ points }) => points.filter((_, at) => at % 2 === 1)));
+  const [sizes, ...others] = marks.filter((mark) => mark.kind === 'text');
+  expect(others).toEqual([]);
+  // its letters are under 3 mm high
+  expect((sizes?.y ?? 0) - 3).toBeGreaterThan(lowest);
+  expect(sizes?.y).toBeLessThan(height);
 });
 
 test('fonts are embedded and the file is clean', () => {

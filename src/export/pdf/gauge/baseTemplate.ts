@@ -4,7 +4,7 @@ import type { Basket } from '../../../model/basket.ts';
 import type { Plan } from '../../../plan/schema.ts';
 import { formatLength } from '../../../plan/units.ts';
 import type { Mark } from '../page/mark.ts';
-import { box, inks, line } from '../page/mark.ts';
+import { inks, line } from '../page/mark.ts';
 import type { Ruler } from '../page/ruler.ts';
 import { words } from '../page/words.ts';
 import { between } from '../picture/camera.ts';
@@ -19,6 +19,9 @@ const diagonalLine = { stroke: inks.line, width: 0.2, dash: [4, 2] };
 
 /** How far the stakes are drawn beyond the base's edge, mm. */
 const beyond = 10;
+
+/** Room for the sizes under all lines, mm: over them they would hide an edge that the base is laid to. */
+const labelRoom = 5;
 
 /** The flat base as it is laid out, before its middle is pushed in. */
 export function baseTemplate({ net, plan, summary }: Basket, ruler: Ruler): Drawing {
@@ -52,7 +55,6 @@ export function baseTemplate({ net, plan, summary }: Basket, ruler: Ruler): Draw
     line(placed(outline), { closed: true, ...baseLine }),
     line([-left - 6, -top, -left + 6, -top], { stroke: inks.warn, width: 0.25 }),
     line([-left, -top - 6, -left, -top + 6], { stroke: inks.warn, width: 0.25 }),
-    box([-left - 45, -top - 12, 90, 5], { stroke: null, fill: inks.white }),
     words(
       ruler,
       gaugeWords.base.size(
@@ -60,12 +62,12 @@ export function baseTemplate({ net, plan, summary }: Basket, ruler: Ruler): Draw
         text(summary.baseWidth),
         text(summary.baseGirth),
       ),
-      -left,
-      -top - 8,
-      { size: 8, bold: true, align: 'middle' },
+      2,
+      height + 3.5,
+      { size: 8, bold: true },
     ),
   ];
-  return { title: gaugeWords.base.title, width, height, marks };
+  return { title: gaugeWords.base.title, width, height: height + labelRoom, marks };
 }
 
 type Point = readonly [number, number];
