@@ -4,7 +4,7 @@ import type { ComponentRef } from 'react';
 import { useEffect, useRef } from 'react';
 import { MathUtils, PerspectiveCamera, Spherical, Vector3 } from 'three';
 import type { Extent, Inset, Lens } from './frameBasket.ts';
-import { distance, isWellFramed } from './frameBasket.ts';
+import { distance, isWellFramed, leastShareOf } from './frameBasket.ts';
 import { useHeldPointers, whenHandsOff } from './handsOff.ts';
 import type { StageView } from './stageView.ts';
 import { stand } from './stageView.ts';
@@ -15,6 +15,8 @@ interface Props {
   readonly extentNow: () => Extent;
   /** The basket's once it has come to rest; null before. */
   readonly settled?: Extent | null;
+  /** Whether that is partly woven, and so grows and shrinks much: it is kept larger. */
+  readonly isPart?: boolean;
   readonly view: StageView;
   /** Another number looks from `view` anew. */
   readonly nonce: number;
@@ -45,7 +47,14 @@ const noInset: Inset = { top: 0, bottom: 0 };
  * stays where it is while the basket changes. Once the basket is at rest it steps back or nearer if the
  * basket has outgrown the picture or become small in it, but not after it was moved by hand.
  */
-export function Eye({ extentNow, settled = null, view, nonce, inset = noInset }: Props) {
+export function Eye({
+  extentNow,
+  settled = null,
+  isPart = false,
+  view,
+  nonce,
+  inset = noInset,
+}: Props) {
   const controls = useRef<Hands>(null);
   const journey = useRef<Journey | null>(null);
   /** The last way that was gone or is being gone. */
@@ -99,7 +108,8 @@ export function Eye({ extentNow, settled = null, view, nonce, inset = noInset }:
     const { turn, rise } = stand[view];
     const eye = { middle: last.current.toMiddle.toArray(), away, turn, rise };
     if (isDue.current || another) look(at, paces.asked);
-    else if (!isWellFramed(at, eye, lens(camera))) look(at, paces.following);
+    else if (!isWellFramed(at, eye, lens(camera), isPart ? leastShareOf.part : leastShareOf.basket))
+      look(at, paces.following);
     isDue.current = false;
   };
   const acts = useRef({ look, follow });

@@ -107,6 +107,7 @@ function Scene({ handed }: { readonly handed: Live<SceneProps> }) {
           <Eye
             extentNow={() => extentNow(shapes)}
             settled={settled}
+            isPart={atRest?.isPart === true}
             view={view}
             nonce={nonce}
             {...(inset && { inset })}

@@ -76,10 +76,15 @@ export interface Standing {
 }
 
 /** Less than this share of the whole picture, both across and upward, is too small to look at. */
-const leastShare = 1 / 3;
+export const leastShareOf = { basket: 1 / 3, part: 0.5 } as const;
 
-/** Whether all of the basket is in the picture, and takes a third of its width or height or more. */
-export function isWellFramed({ positions }: Extent, eye: Standing, lens: Lens): boolean {
+/** Whether all of the basket is in the picture, and takes so much of its width or height or more. */
+export function isWellFramed(
+  { positions }: Extent,
+  eye: Standing,
+  lens: Lens,
+  leastShare: number = leastShareOf.basket,
+): boolean {
   const { middle, away, turn, rise } = eye;
   const seen = { left: 1, right: -1, low: 1, high: -1, isBehind: false };
   eachPoint(positions, middle, turn, rise, lens, (nearer, across, up) => {

@@ -9,7 +9,10 @@ export interface StageShape {
   readonly mesh: BasketMesh;
   /** Whether it has come to rest: the eye then follows one that has outgrown the picture. */
   readonly isAtRest: boolean;
-  /** True for a basket that is only partly woven: its stakes stand far over its nodes. */
+  /**
+   * True for a basket that is only partly woven: its stakes stand far over its nodes, and the eye keeps nearer to
+   * it, as it changes much from row to row.
+   */
   readonly isPart?: true;
 }
 

@@ -4,7 +4,7 @@ import { cutPlan } from '../../src/model/buildup/cutPlan.ts';
 import { demos } from '../../src/plan/demo/demos.ts';
 import { writePlan } from '../../src/plan/read.ts';
 import { bytesFrom, fileFrom, open, openedDesk, patience, rested, summaryOf } from './desk.ts';
-import { pixelsOf, plainAbove, stagePicture } from './stagePicture.ts';
+import { difference, pixelsOf, plainAbove, stagePicture } from './stagePicture.ts';
 
 /** Counts the draw calls of each frame and keeps the most, shadows and table included. */
 const countDraws = `
@@ -210,15 +210,30 @@ test('row by row the basket is built up: it plays, can be gone through, says its
   await page.getByRole('button', { name: 'Play' }).click();
   await expect.poll(async () => Number(await row.inputValue()), patience).toBeGreaterThan(2);
   await page.getByRole('button', { name: 'Pause' }).click();
-  await expect.poll(() => row.getAttribute('max'), patience).toBe('32');
+  await expect.poll(() => row.getAttribute('max'), patience).toBe('33');
   await row.fill('9');
   expect(await words.textContent()).toMatch(/Take the pins off.*Row 9 of 32/);
   await row.fill('32');
   expect(await words.textContent()).toMatch(/last one.*Tape girth/);
+  const woven = await stagePicture(page);
+  await row.fill('33');
+  expect(await words.textContent()).toBe('Rim and handle are on: the basket is finished.');
+  expect(await difference(page, woven, await stagePicture(page))).toBeGreaterThan(0.01);
+  // the stakes of the first row lie far out: the eye steps back for them
+  const look = () => page.getByRole('button', { name: 'Three-quarter', exact: true }).click();
+  await look();
+  const near = await stagePicture(page);
+  await row.fill('1');
+  await stagePicture(page);
+  await row.fill('33');
+  const changed = async () => difference(page, near, await stagePicture(page));
+  await expect.poll(changed, patience).toBeGreaterThan(0.05);
+  await look();
+  await expect.poll(changed, patience).toBeLessThan(0.01);
   // a plan of fewer rows begins anew, and so does the first one when it comes back
   await open(page, 'pot.girthline.json', writePlan(fewerRows));
   await expect.poll(() => words.textContent(), patience).toMatch(/Row 1 of 4/);
-  await expect.poll(() => row.getAttribute('max'), patience).toBe('4');
+  await expect.poll(() => row.getAttribute('max'), patience).toBe('5');
   await page.getByRole('button', { name: 'Undo' }).click();
   await expect.poll(() => words.textContent(), patience).toMatch(/Row 1 of 32/);
   await page.getByRole('button', { name: 'Done' }).click();
@@ -251,6 +266,6 @@ test('settling the rows ahead shows how far it is and can be cancelled', async (
   await page.getByRole('button', { name: 'Settle the rest' }).click();
   await expect
     .poll(() => page.getByLabel('Row woven last').getAttribute('max'), patience)
-    .toBe('32');
+    .toBe('33');
   await page.getByRole('button', { name: 'Done' }).click();
 });

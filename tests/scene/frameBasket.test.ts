@@ -1,6 +1,6 @@
 import { PerspectiveCamera, Vector3 } from 'three';
 import { expect, test } from 'vitest';
-import { distance, extent, isWellFramed } from '../../src/scene/frameBasket.ts';
+import { distance, extent, isWellFramed, leastShareOf } from '../../src/scene/frameBasket.ts';
 import { stand } from '../../src/scene/stageView.ts';
 import { demoPlan, startBasket } from '../mesh/demoBasket.ts';
 
@@ -77,6 +77,14 @@ test('a basket that the eye stands in, or that lies beside the picture, is not w
   const eye = { middle: size.middle, away, ...stand.side };
   expect(isWellFramed(grown(20), eye, lens)).toBe(false);
   expect(isWellFramed(size, { ...eye, middle: [away, 0, 0] }, lens)).toBe(false);
+});
+
+test('a step of its weaving that has become half as large is looked at anew', () => {
+  const size = extent(basket);
+  const eye = { middle: size.middle, away: distance(size, ...angles('side'), lens), ...stand.side };
+  expect(isWellFramed(size, eye, lens, leastShareOf.part)).toBe(true);
+  expect(isWellFramed(grown(0.5), eye, lens)).toBe(true);
+  expect(isWellFramed(grown(0.5), eye, lens, leastShareOf.part)).toBe(false);
 });
 
 function angles(view: (typeof views)[number]): [turn: number, rise: number] {

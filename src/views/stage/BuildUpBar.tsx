@@ -14,7 +14,7 @@ interface Props {
   readonly plan: Plan;
   /** The finished basket. */
   readonly basket: Basket;
-  /** Told the basket to show: as it stands after the row chosen. */
+  /** Told the basket to show: as it stands after the row chosen; null for the finished one. */
   readonly onShown: (shown: ShownBasket | null) => void;
   readonly onClose: () => void;
 }
@@ -24,7 +24,8 @@ const beat = 450;
 
 /** The slider through the rows, with what is done at each. */
 export function BuildUpBar({ plan, basket, onShown, onClose }: Props) {
-  const { rows, ready, row, shown, problem, goTo, stop, goOn, isSettling } = useBuildUp(plan);
+  const { rows, ready, steps, row, shown, problem, goTo, stop, goOn, isSettling } =
+    useBuildUp(plan);
   const id = useId();
   const [isPlaying, setPlaying] = useState(false);
   const splices = useMemo(
@@ -34,19 +35,24 @@ export function BuildUpBar({ plan, basket, onShown, onClose }: Props) {
   useEffect(() => onShown(shown), [shown, onShown]);
   useEffect(() => {
     if (!isPlaying) return;
-    if (row >= rows || (row >= ready && !isSettling)) {
+    if (row >= steps && !isSettling) {
       setPlaying(false);
       return;
     }
     // while the next row is being settled, what is shown stays
-    if (row >= ready) return;
+    if (row >= steps) return;
     const next = setTimeout(() => goTo(row + 1), beat);
     return () => clearTimeout(next);
-  }, [isPlaying, isSettling, row, ready, rows, goTo]);
-  const words = stepWords(plan, Math.min(row, rows), splices);
-  const woven = basket.rows[Math.min(row, rows) - 1];
+  }, [isPlaying, isSettling, row, steps, goTo]);
+  const woven = basket.rows[row - 1];
+  const words = woven
+    ? [
+        ...stepWords(plan, woven.row, splices),
+        buildUpWords.tapeGirth(formatLength(woven.tapeGirth, plan.display.unit)),
+      ]
+    : [buildUpWords.finished[plan.handle.kind]];
   const play = () => {
-    if (!isPlaying && row >= ready) goTo(1);
+    if (!isPlaying && row >= steps) goTo(1);
     setPlaying(!isPlaying);
   };
   return (
@@ -61,11 +67,13 @@ export function BuildUpBar({ plan, basket, onShown, onClose }: Props) {
         id={id}
         type="range"
         min={1}
-        max={Math.max(1, ready)}
+        max={Math.max(1, steps)}
         step={1}
         value={row}
         disabled={ready === 0}
-        aria-valuetext={buildUpWords.row(row, rows)}
+        aria-valuetext={
+          woven ? buildUpWords.row(row, rows) : buildUpWords.finished[plan.handle.kind]
+        }
         onChange={({ target }) => {
           setPlaying(false);
           goTo(Number(target.value));
@@ -93,12 +101,7 @@ export function BuildUpBar({ plan, basket, onShown, onClose }: Props) {
       </button>
       {problem && <p role="alert">{problem}</p>}
       <p className="build-words" aria-live={isPlaying ? 'off' : 'polite'}>
-        {listWords.sentences([
-          ...words,
-          ...(woven
-            ? [buildUpWords.tapeGirth(formatLength(woven.tapeGirth, plan.display.unit))]
-            : []),
-        ])}
+        {listWords.sentences(words)}
       </p>
     </section>
   );

@@ -21,7 +21,7 @@ export function usePresentShapes(built: ShownBasket | null): Live<StageShape | n
 }
 
 function shapeOf(built: ShownBasket | null): StageShape | null {
-  if (built) return { ...built, isAtRest: false, isPart: true };
+  if (built) return { ...built, isAtRest: true, isPart: true };
   const now = here.getState();
   const { basket, mesh } = now;
   return basket && mesh && { basket, mesh, isAtRest: isRested(now) };

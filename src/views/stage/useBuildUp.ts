@@ -15,14 +15,16 @@ export interface BuildUp {
   readonly rows: number;
   /** Rows settled so far; all of them once done. */
   readonly ready: number;
-  /** Row shown, 1 … ready. */
+  /** Steps that can be gone to: the rows settled and, once all of them are, the finished basket. */
+  readonly steps: number;
+  /** Row shown, 1 … ready, or one more for the finished basket. */
   readonly row: number;
-  /** The basket as it stands after that row; null before the first is settled. */
+  /** The basket as it stands after that row; null before the first is settled, and once it is finished. */
   readonly shown: ShownBasket | null;
   readonly problem: string | null;
   /** True until all rows are settled, or settling was stopped. */
   readonly isSettling: boolean;
-  /** Shows the basket after another row. */
+  /** Shows the basket after another row, or finished. */
   goTo(row: number): void;
   /** Stops settling further rows. */
   stop(): void;
@@ -89,6 +91,7 @@ export function useBuildUp(given: Plan): BuildUp {
   return {
     rows,
     ready: baskets.length,
+    steps: baskets.length + (baskets.length === rows ? 1 : 0),
     row,
     shown,
     problem,

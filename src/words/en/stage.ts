@@ -48,7 +48,7 @@ export const stageWords = {
   },
   tintTitles: {
     lean: 'Lean of the wall',
-    gap: 'Gap between stakes',
+    gap: 'Least gap between stakes',
     strain: 'Strain of the weaver’s edge',
   },
 
