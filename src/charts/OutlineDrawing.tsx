@@ -54,7 +54,7 @@ export function outlineFrame(outline: OutlineLines, finish: FinishLines) {
     first - letter,
     -highest - letter,
     last - first + letter * 10.5,
-    highest + letter * 3.6,
+    highest + letter * 5.2,
   ] as const;
   return { last, letter, box };
 }
@@ -94,9 +94,17 @@ export function OutlineDrawing({ outline, finish, row, unit, title }: OutlineDra
           <text x={last + letter * 1.4} y={-wall / 2} dy="0.34em">
             {drawingWords.wall(size.height)}
           </text>
+          {/* in the drawing, whose middle is not the figure's: at the right there is room for the height */}
+          <text
+            className="outline-title"
+            x={(left + right) / 2}
+            y={letter * 3.7}
+            textAnchor="middle"
+          >
+            {title}
+          </text>
         </g>
       </svg>
-      <figcaption className="outline-title">{title}</figcaption>
     </figure>
   );
 }

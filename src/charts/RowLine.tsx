@@ -5,6 +5,7 @@ import { LengthField } from '../form/LengthField.tsx';
 import { strandCss } from '../plan/dyes.ts';
 import { withLengths } from '../plan/lengthText.ts';
 import { limits } from '../plan/limits.ts';
+import { wholeDegrees } from '../plan/measureText.ts';
 import type { Unit } from '../plan/schema.ts';
 import { formatChange, formatLength, shownChange } from '../plan/units.ts';
 import { gapChange } from './gapChange.ts';
@@ -52,7 +53,7 @@ export const RowLine = memo(
         <td>{gapChange(read?.changePerGap ?? Number.NaN, unit)}</td>
         <td>{read ? `${plain(read.length)} × ${plain(read.width)}` : '–'}</td>
         <td>{plain(read?.heightSide)}</td>
-        <td>{degrees(read?.lean)}</td>
+        <td>{wholeDegrees(read?.lean ?? Number.NaN)}</td>
         <td className="row-planned">
           {isActive ? <PlannedGirth line={line} unit={unit} edits={edits} /> : plain(line.planned)}
           {line.isByHand && !isActive && (
@@ -112,12 +113,6 @@ function PlannedGirth({ line: { row, planned, isByHand }, unit, edits }: Planned
 /** Change of the tape girth as both rows are shown, mm. */
 function changeOf(read: TableRow['read'], unit: Unit): number {
   return read ? shownChange(read.tapeGirth - read.change, read.tapeGirth, unit) : Number.NaN;
-}
-
-function degrees(angle: number | undefined): string {
-  if (angle === undefined || !Number.isFinite(angle)) return '–';
-  const whole = Math.round(angle);
-  return whole < 0 ? `−${-whole}°` : `${whole}°`;
 }
 
 function isSame<T extends object>(one: T, other: T): boolean {

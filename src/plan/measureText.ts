@@ -20,6 +20,11 @@ export function measureText(kind: MeasureKind, value: number, unit: Unit): strin
   return withSign(text, value, false);
 }
 
+/** `−16°`, as a lean is told; a dash for no number. */
+export function wholeDegrees(angle: number): string {
+  return Number.isFinite(angle) ? withSign(`${Math.abs(Math.round(angle))}°`, angle, false) : '–';
+}
+
 /** A difference of one stake gap with its sign, without its unit: `+0.006`. */
 export function gapDifference(value: number, unit: Unit): string {
   if (!Number.isFinite(value)) return '–';

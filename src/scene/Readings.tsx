@@ -75,7 +75,7 @@ function Readings({ basket, row, words, ink, accent }: Props) {
       {ring && words.tape && (
         <>
           <Line points={ring} color={accent} lineWidth={3} depthTest />
-          <Label at={ring[Math.floor(ring.length / 8)] ?? [0, 0, 0]} text={words.tape} />
+          <Label at={tapePlace(ring)} text={words.tape} />
         </>
       )}
     </>
@@ -134,6 +134,15 @@ function ringOf(basket: Basket, row: number): [number, number, number][] {
   }
   const [first] = ring;
   return first ? [...ring, first] : ring;
+}
+
+/**
+ * Where the tape's words stand: behind and to the right, clear of the lines of height, length and width.
+ * Scene units, y up.
+ */
+function tapePlace(ring: readonly Place[]): Place {
+  const share = ([x, , z]: Place) => 0.8 * x - z;
+  return ring.reduce<Place>((most, at) => (share(at) > share(most) ? at : most), [0, 0, 0]);
 }
 
 function move([x, y, z]: Place, alongX: number, alongY: number): Place {

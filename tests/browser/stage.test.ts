@@ -80,8 +80,8 @@ test('the eye steps back from a basket that outgrows the picture, and nearer aga
 });
 
 test.each([
-  ['lean', 'Lean of the wall', /^-?\d+\.\d°$/],
-  ['gap', 'Gap between stakes', /^\d.* in$/],
+  ['lean', 'Lean of the wall', /^−?\d+°$/],
+  ['gap', 'Least gap between stakes', /^−?0\.\d{3} in$/],
   ['strain', 'Strain of the weaver’s edge', /^\d+\.\d\d %$/],
 ] as const)(
   'rows coloured by %s have a legend that says so, from least to most',

@@ -1,6 +1,6 @@
 import type { RowTints, TintKind } from '../../mesh/rowTints.ts';
+import { measureText, wholeDegrees } from '../../plan/measureText.ts';
 import type { Unit } from '../../plan/schema.ts';
-import { formatLength } from '../../plan/units.ts';
 
 /** What the colours of the rows stand for. */
 export interface TintScale {
@@ -15,6 +15,7 @@ export function endsOf({ kind, tints, unit }: TintScale): readonly [string, stri
 }
 
 function valueText(kind: TintKind, value: number, unit: Unit): string {
-  if (kind === 'lean') return `${value.toFixed(1)}°`;
-  return kind === 'gap' ? formatLength(value, unit) : `${(100 * value).toFixed(2)} %`;
+  if (kind === 'lean') return wholeDegrees(value);
+  // in decimals, as a gap that is nearly closed, or less than closed, is read off no tape
+  return kind === 'gap' ? measureText('gap', value, unit) : `${(100 * value).toFixed(2)} %`;
 }
