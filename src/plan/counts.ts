@@ -30,6 +30,19 @@ export function bandOfRow(plan: Pick<Plan, 'bands'>, row: number): Band {
   throw new RangeError(`row is ${row}, allowed 1 to ${last}`);
 }
 
+/** A weaver that is spliced on so few rows before the next band, or fewer, is a short one. */
+const soon = 2;
+
+/** Row soon after row `row` from which another band is woven; undefined where none is. */
+export function nextBandSoon(plan: Pick<Plan, 'bands'>, row: number): number | undefined {
+  let first = 1;
+  const starts = plan.bands.map(({ rows }) => {
+    first += rows;
+    return first - rows;
+  });
+  return starts.find((start) => start > row && start <= row + soon);
+}
+
 /** How much wall, along a stake, row `row` takes up: what its weave takes butted tight, times the packing. */
 export function rowPitch(plan: Pick<Plan, 'bands'>, row: number): number {
   const { weave, weaver, packing } = bandOfRow(plan, row);

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { bandOfRow, rowCount, rowPitch } from '../../src/plan/counts.ts';
+import { bandOfRow, nextBandSoon, rowCount, rowPitch } from '../../src/plan/counts.ts';
 import type { Band } from '../../src/plan/schema.ts';
 import { anyPlan, tradePlan } from './plans.ts';
 
@@ -29,6 +29,18 @@ test('the first row of a band belongs to it, and so does its last', () => {
   const upper = { ...twined, rows: 3, colour: 'walnut' };
   const plan = { bands: [twined, upper] };
   expect([1, 2, 3, 5].map((row) => bandOfRow(plan, row))).toEqual([twined, twined, upper, upper]);
+});
+
+test('the next band is found where it begins within two rows', () => {
+  const plan = {
+    bands: [
+      { ...twined, rows: 4 },
+      { ...twined, rows: 3 },
+    ],
+  };
+  expect([1, 2, 3, 4, 5, 6, 7].map((row) => nextBandSoon(plan, row))).toEqual([
+    ...[undefined, undefined, 5, 5, undefined, undefined, undefined],
+  ]);
 });
 
 test('a row that there is not is named', () => {

@@ -1,10 +1,10 @@
 import { compareChartWords } from '#words/compareCharts.ts';
-import { plannedApart } from '../../model/compare/differences.ts';
 import type { GirthSurfaceProps } from '../GirthSurface.tsx';
 import { GirthSurface } from '../GirthSurface.tsx';
 import { PointedRow } from '../PointedRow.tsx';
 import type { LinePoint } from './CompareLines.tsx';
 import { CompareLines, MostApart } from './CompareLines.tsx';
+import { plannedApart } from './plannedApart.ts';
 
 export interface CompareDrawingProps extends GirthSurfaceProps {
   readonly girths: Readonly<Record<'a' | 'b', Float64Array>>;

@@ -79,7 +79,9 @@ export interface MostApartProps {
 
 /** The place where the two lie farthest apart, with how far: second less first, of the lines as drawn. */
 export function MostApart({ frame, level, a, b, unit, name }: MostApartProps) {
-  if (!Number.isFinite(a) || !Number.isFinite(b)) return null;
+  const apart = shownChange(a, b, unit);
+  // nor is there anything to tell where no tape shows a difference
+  if (!Number.isFinite(apart) || apart === 0) return null;
   const y = yOf(frame, level);
   const [left, right] = [xOf(frame, Math.min(a, b)), xOf(frame, Math.max(a, b))];
   const label = labelPlace(frame, left, right, y);
@@ -87,7 +89,7 @@ export function MostApart({ frame, level, a, b, unit, name }: MostApartProps) {
     <g className="compare-most">
       <path d={`M${left},${y - 5}v10M${right},${y - 5}v10M${left},${y}H${right}`} />
       <text x={label.x} y={label.y} textAnchor={label.anchor}>
-        {formatChange(shownChange(a, b, unit), unit)}
+        {formatChange(apart, unit)}
         <tspan x={label.x} dy="1.15em">
           {compareChartWords.mostApartAt(name)}
         </tspan>

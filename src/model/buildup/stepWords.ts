@@ -4,7 +4,7 @@ import { oddEndPlaceWords } from '#words/oddEndPlaces.ts';
 import { stepWords as says } from '#words/steps.ts';
 import { strandNameWords } from '#words/strandNames.ts';
 import { weaveWords } from '#words/weaves.ts';
-import { bandOfRow, rowCount } from '../../plan/counts.ts';
+import { bandOfRow, nextBandSoon, rowCount } from '../../plan/counts.ts';
 import type { Plan } from '../../plan/schema.ts';
 import { formatLength } from '../../plan/units.ts';
 
@@ -25,7 +25,11 @@ export function stepWords(plan: Plan, row: number, spliceRows: readonly number[]
     const strand = says.strand(dye, strandNameWords.section[weaver.section], width);
     words.push((row === 1 ? says.begin : says.goOn)(weaveWords.inSentence[weave], strand));
   }
-  if (spliceRows.includes(row)) words.push(says.splice(plan.allowances.splice));
+  if (spliceRows.includes(row)) {
+    const next = nextBandSoon(plan, row);
+    words.push(says.splice(plan.allowances.splice));
+    if (next !== undefined) words.push(says.shortWeaver(next));
+  }
   words.push(says.row(row, all));
   return words;
 }

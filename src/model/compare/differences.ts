@@ -64,27 +64,6 @@ export function differences(a: Compared, b: Compared, by: ComparedBy, unit: Unit
   };
 }
 
-/** A row and two planned girths there, mm. */
-export interface PlannedApart {
-  readonly row: number;
-  readonly a: number;
-  readonly b: number;
-}
-
-/** The row that both lines have where they lie farthest apart; null where a tape would show no difference. */
-export function plannedApart(a: Float64Array, b: Float64Array): PlannedApart | null {
-  let far: PlannedApart | null = null;
-  let most = leastShown;
-  for (let row = 1; row < Math.min(a.length, b.length); row += 1) {
-    const [one = 0, other = 0] = [a[row], b[row]];
-    const apart = Math.abs(other - one);
-    if (far ? apart <= most : apart < most) continue;
-    far = { row, a: one, b: other };
-    most = apart;
-  }
-  return far;
-}
-
 function byRow(a: Compared, b: Compared): PlaceDifference[] {
   const count = Math.max(a.rows.length, b.rows.length);
   return Array.from({ length: count }, (_, index) => {

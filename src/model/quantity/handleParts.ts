@@ -12,8 +12,6 @@ import { undyed } from './stock.ts';
 export interface WrapNeed {
   readonly turns: number;
   readonly covered: number;
-  /** Wound solid over this much at each end. */
-  readonly solid: number;
   readonly length: number;
 }
 
@@ -24,8 +22,7 @@ export interface HandleNeed {
   readonly span: number;
 }
 
-/** Wound solid for 2 in at each end, and 7 in of tails. Common practice, no source. */
-const solidEnd = 50.8;
+/** 7 in of tails. Common practice, no source. */
 const tails = 177.8;
 /** What a swinging bow is turned round its ear by, at each end: 2 in. Common practice, no source. */
 const turnIn = 50.8;
@@ -76,7 +73,6 @@ export function wrapNeed(covered: number, girth: number, width: number): WrapNee
   return {
     turns,
     covered,
-    solid: Math.min(solidEnd, covered / 2),
     length: turns * Math.hypot(girth, width) + tails,
   };
 }

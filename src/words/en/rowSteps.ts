@@ -15,6 +15,7 @@ export const rowStepWords = {
   } satisfies Record<Weave, string>,
   joinOn: 'join on',
   newWeaver: 'new weaver about here',
+  shortWeaver: (next: number) => `new weaver about here, a short one: row ${next} takes another`,
   pinned: 'corners pinned',
   pinsOff: 'pins off',
   fanned: 'lay the row flat round the base',

@@ -14,8 +14,8 @@ export const sheetCutWords = {
     note: (step: string, tuck: string, lap: string, thinned: string, gaps: number) =>
       `Cut lengths are rounded up to ${step}; stakes have ${tuck} to tuck at each end. ` +
       `Hoop ends lap ${lap}: thin each over ${thinned}. The lasher goes through ${gaps} gaps.`,
-    wrap: (turns: number, solid: string) =>
-      `The handle takes ${turns} turns of wrap, wound solid over ${solid} at each end.`,
+    wrap: (turns: number) =>
+      `The handle takes ${turns} turns of wrap, wound edge to edge over all of its bow.`,
   },
   weavers: {
     heading: 'Weavers',

@@ -92,8 +92,7 @@ export const sheetStepWords = {
       `Bend the soaked bow to hold ${spread} between its legs, which go down the wall to the base, before the rim goes on.`,
     swing: 'Bend the soaked bow, hang it in the ears and let it dry in shape.',
     load: 'It has no load rating: see Handle under Take care before it carries anything.',
-    wrap: (turns: number, solid: string) =>
-      `Wrap it with ${turns} turns, wound solid over the first and last ${solid}.`,
+    wrap: (turns: number) => `Wrap all of its bow edge to edge, in ${turns} turns.`,
   },
   rim: {
     title: 'Rim',

@@ -6,6 +6,7 @@ export const stepWords = {
   /** `section` as in `strandNameWords`. */
   strand: (colour: string, section: string, width: string) => `${colour} ${section} ${width}`,
   splice: (stakes: number) => `The weaver runs out: splice a new one over ${stakes} stakes.`,
+  shortWeaver: (next: number) => `A short one will do: row ${next} takes another.`,
   row: (row: number, all: number) =>
     row === all ? `Row ${row}: the last one.` : `Row ${row} of ${all}.`,
 

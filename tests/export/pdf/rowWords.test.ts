@@ -29,3 +29,14 @@ test.each(demos.map(({ title, plan }) => ({ title, plan })))(
     expect(said).toBeGreaterThan(plan.girthLine.points.length > 1 ? 0 : -1);
   },
 );
+
+test('where a computed splice comes shortly before another weaver, the sheet says so', () => {
+  const basket = settleBasket(demos[0].plan);
+  const needs = quantities(basket);
+  expect(needs.weavers[0]).toMatchObject({ last: 20 });
+  expect(needs.weavers[0]?.spliceRows).toContain(20);
+  const words = rowWords(basket, needs);
+  expect(words.get(20)).toBe('New weaver about here, a short one: row 21 takes another');
+  const first = needs.weavers[0]?.spliceRows[0] ?? 0;
+  expect(words.get(first)).toMatch(/new weaver about here(;|$)/i);
+});

@@ -25,6 +25,13 @@ test('a row in which a weaver runs out says so', () => {
   expect(stepWords(trug, 5, [4])).toEqual(['Row 5 of 32.']);
 });
 
+test('a weaver that runs out shortly before the next band is told to be followed by a short one', () => {
+  const short = 'A short one will do: row 21 takes another.';
+  expect(stepWords(trug, 18, [18])).not.toContain(short);
+  for (const row of [19, 20]) expect(stepWords(trug, row, [row])).toContain(short);
+  expect(stepWords(trug, 21, [21])).not.toContain(short);
+});
+
 test('a new band is begun with its own weaver, and the last row is the last one', () => {
   expect(stepWords(trug, 21, [])[0]).toMatch(/^Go on with .*: walnut flat oval/);
   expect(stepWords(trug, 32, [])).toEqual(['Row 32: the last one.']);

@@ -49,9 +49,12 @@ test('12 in of a bar 2 1/2 in round take 48 turns of 1/4 in strip, 121 in and ta
   expect((wrap.length - inches(7)) / 25.4).toBeCloseTo(120.6, 1);
 });
 
-test('the wrap is solid for 2 in at each end', () => {
-  // common practice, no source
-  expect(handleNeed(basket).wrap?.solid).toBe(inches(2));
+test('the wrap lies edge to edge over all of the bow, with no turn too many', () => {
+  const { covered = Number.NaN, turns = Number.NaN } = handleNeed(basket).wrap ?? {};
+  const { handle } = basket.plan;
+  const width = handle.kind === 'none' ? Number.NaN : handle.wrap.width;
+  expect(turns * width).toBeGreaterThanOrEqual(covered);
+  expect((turns - 1) * width).toBeLessThan(covered);
 });
 
 test('a bow is half a circle on legs, or half an ellipse', () => {

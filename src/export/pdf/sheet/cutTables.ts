@@ -28,9 +28,7 @@ export function cutTable(flow: Flow, { plan }: Basket, needs: Quantities): void 
     text(needs.rimThinned),
     needs.lashes,
   );
-  const under = listWords.sentences(
-    needs.wrap ? [note, w.wrap(needs.wrap.turns, text(needs.wrap.solid))] : [note],
-  );
+  const under = listWords.sentences(needs.wrap ? [note, w.wrap(needs.wrap.turns)] : [note]);
   table(
     flow,
     [

@@ -2,6 +2,7 @@
 import { rowStepWords as w } from '#words/rowSteps.ts';
 import type { Basket } from '../../../model/basket.ts';
 import type { Quantities } from '../../../model/quantity/quantities.ts';
+import { nextBandSoon } from '../../../plan/counts.ts';
 import type { Unit } from '../../../plan/schema.ts';
 import { formatLength, shownChange } from '../../../plan/units.ts';
 import { aboutLength } from './aboutLength.ts';
@@ -19,7 +20,10 @@ export function rowWords(basket: Basket, { weavers }: Quantities): ReadonlyMap<n
     const name = strandName(weaver.stock, unit);
     const goesOn = weaver.startTaper === null && weaver.weave === 'continuous';
     say(weaver.first, w.weaver(name, goesOn ? w.joinOn : w.start[weaver.weave]));
-    for (const row of weaver.spliceRows) say(row, w.newWeaver);
+    for (const row of weaver.spliceRows) {
+      const next = nextBandSoon(plan, row);
+      say(row, next === undefined ? w.newWeaver : w.shortWeaver(next));
+    }
   }
   const corners = 'corners' in plan.base ? plan.base.corners : null;
   if (corners && corners.rows > 0) {

@@ -78,7 +78,7 @@ function handleWords(
 ): readonly string[] {
   return [
     handle.kind === 'fixed' ? w.handle.fixed(length(handle.spread)) : w.handle.swing,
-    wrap ? w.handle.wrap(wrap.turns, length(wrap.solid)) : '',
+    wrap ? w.handle.wrap(wrap.turns) : '',
     w.handle.load,
   ];
 }
