@@ -35,10 +35,10 @@ export const findingWords = {
   },
 
   ruffles: (where: string, row: number, by: string, takes: string) =>
-    `${where} will ruffle: row ${row} is let out by ${by}, and a wall that ` +
+    `${where} will ruffle: the plan lets row ${row} out by ${by}, and a wall that ` +
     `lies quite flat takes ${takes}. Let out over more rows.`,
   folds: (where: string, row: number, by: string, takes: string) =>
-    `${where} will fold in: row ${row} is pulled in by ${by}, and a wall ` +
+    `${where} will fold in: the plan pulls row ${row} in by ${by}, and a wall ` +
     `that lies quite flat takes ${takes}. Pull in over more rows.`,
   girthNotReached: (at: {
     readonly where: string;

@@ -33,6 +33,6 @@ test('the first row has half a pitch to the edge of the base, and half the room'
 
 test('the step is told as what lies between both girths as the chart shows them', () => {
   const [out, back] = ruffles(jump(32.4));
-  expect(out?.text).toContain('let out by {mm:400-432.4}');
-  expect(back?.text).toContain('pulled in by {mm:432.4-400}');
+  expect(out?.text).toContain('lets row 10 out by {mm:400-432.4}');
+  expect(back?.text).toContain('pulls row 11 in by {mm:432.4-400}');
 });
