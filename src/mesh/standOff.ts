@@ -29,9 +29,13 @@ export function stakeFaces({ net, positions, normals }: Omit<Wall, 'room'>): Flo
       const x = positions[high]! - positions[low]!;
       const y = positions[high + 1]! - positions[low + 1]!;
       const z = positions[high + 2]! - positions[low + 2]!;
-      const [nx, ny, nz] = [normals[3 * at]!, normals[3 * at + 1]!, normals[3 * at + 2]!];
+      const nx = normals[3 * at]!;
+      const ny = normals[3 * at + 1]!;
+      const nz = normals[3 * at + 2]!;
       // across: upward × outward
-      let [ax, ay, az] = [y * nz - z * ny, z * nx - x * nz, x * ny - y * nx];
+      let ax = y * nz - z * ny;
+      let ay = z * nx - x * nz;
+      let az = x * ny - y * nx;
       const wide = Math.sqrt(ax * ax + ay * ay + az * az) || 1;
       ax /= wide;
       ay /= wide;
@@ -69,9 +73,13 @@ export function standOff(
 ): number {
   const { nodes, width, stake } = net.ends[end]!;
   const thick = net.stakes[stake]!.strand.thickness / 2;
-  const [px, py, pz] = [data[here]!, data[here + 1]!, data[here + 2]!];
+  const px = data[here]!;
+  const py = data[here + 1]!;
+  const pz = data[here + 2]!;
   const n = here + field.normal;
-  const [nx, ny, nz] = [sign * data[n]!, sign * data[n + 1]!, sign * data[n + 2]!];
+  const nx = sign * data[n]!;
+  const ny = sign * data[n + 1]!;
+  const nz = sign * data[n + 2]!;
   // across the weaver
   const cx = ny * tangents[at + 2]! - nz * tangents[at + 1]!;
   const cy = nz * tangents[at]! - nx * tangents[at + 2]!;
@@ -80,7 +88,8 @@ export function standOff(
   let most = 0;
   for (let side = -1; side <= 1; side += 2) {
     // edge of the stake: how far across the weaver and how far over its plane, from row to row
-    let [before, under] = [0, 0];
+    let before = 0;
+    let under = 0;
     const last = Math.min(nodes.length - 1, row + 1);
     for (let step = row - 1; step <= last; step += 1) {
       const node = nodes[step]!;

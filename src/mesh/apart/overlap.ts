@@ -102,7 +102,8 @@ export function deepest(
   const wv = way * (boxes[a]! * vx + boxes[a + 1]! * vy + boxes[a + 2]! * vz);
   touch.depth = -margin;
   let isFound = false;
-  let [fu, fv] = [0, 0];
+  let fu = 0;
+  let fv = 0;
   // its edges, and after them lines down its faces: a flat section has them between points 2 and 3, 6 and 7,
   // and two on each; others one, between points 5 and 6
   const isFlat = edges === 24;
@@ -159,17 +160,25 @@ export function deepest(
     const u1 = ex * ux + ey * uy + ez * uz - u0;
     p = (cu - hu - u0) / u1;
     q = (cu + hu - u0) / u1;
-    if (u1 < 0) [p, q] = [q, p];
-    if (p > low) low = p;
-    if (q < high) high = q;
+    if (u1 < 0) {
+      if (q > low) low = q;
+      if (p < high) high = p;
+    } else {
+      if (p > low) low = p;
+      if (q < high) high = q;
+    }
     if (!(low <= high)) continue;
     const d0 = x * dx + y * dy + z * dz;
     const d1 = ex * dx + ey * dy + ez * dz - d0;
     p = (cd - hd - d0) / d1;
     q = (cd + hd - d0) / d1;
-    if (d1 < 0) [p, q] = [q, p];
-    if (p > low) low = p;
-    if (q < high) high = q;
+    if (d1 < 0) {
+      if (q > low) low = q;
+      if (p < high) high = p;
+    } else {
+      if (p > low) low = p;
+      if (q < high) high = q;
+    }
     if (!(low <= high)) continue;
     const steps = high - low < 1e-3 ? 1 : samples;
     for (let step = 0; step < steps; step += 1) {
@@ -182,7 +191,8 @@ export function deepest(
       const gv = mv + at * wv;
       const agree = 0.02 * Math.sqrt(gu * gu + gv * gv);
       let depth = Number.POSITIVE_INFINITY;
-      let [nu, nv] = [0, 0];
+      let nu = 0;
+      let nv = 0;
       let f = outline + 2 * all - 2;
       let g = f + 2 * all;
       let qu = outlines[f]! + on * (outlines[g]! - outlines[f]!);

@@ -26,7 +26,8 @@ export const box = {
 } as const;
 
 export interface Pieces {
-  readonly mesh: StrandMesh;
+  /** How they are drawn; another drawing of the same strands may take its place. */
+  mesh: StrandMesh;
   readonly count: number;
   /** The sections before and after each piece. */
   readonly from: Int32Array;
@@ -48,55 +49,62 @@ export interface Pieces {
 export function piecesOf(strands: readonly Strand[], mesh: StrandMesh): Pieces {
   const most = mesh.strand.length / 3;
   const list = (size: number) => new Int32Array(size);
-  const pieces = {
-    mesh,
-    count: 0,
-    from: list(most),
-    to: list(most),
-    vertex: list(most),
-    strand: list(most),
-    along: new Float64Array(most),
-    sides: list(strands.length),
-    first: list(strands.length),
-    places: list(strands.length),
-  };
-  const { from, to, vertex, strand, along, sides, first, places } = pieces;
+  let count = 0;
+  const from = list(most);
+  const to = list(most);
+  const vertex = list(most);
+  const strand = list(most);
+  const along = new Float64Array(most);
+  const sides = list(strands.length);
+  const first = list(strands.length);
+  const places = list(strands.length);
   let [section, next, place] = [0, 0, 0];
   strands.forEach(({ path, section: { shade }, between, closed, sparse = false }, index) => {
-    const { count, bears } = path;
+    const { count: own, bears } = path;
     sides[index] = shade.length;
     first[index] = place;
-    places[index] = count;
-    place += count;
-    if (count < 2) return;
+    places[index] = own;
+    place += own;
+    if (own < 2) return;
     const begin = section;
-    const add = (at: number, own: number) => {
-      vertex[section] = own;
+    const add = (at: number, corner: number) => {
+      vertex[section] = corner;
       strand[section] = index;
       along[section] = at;
       if (section > begin) {
-        from[pieces.count] = section - 1;
-        to[pieces.count] = section;
-        pieces.count += 1;
+        from[count] = section - 1;
+        to[count] = section;
+        count += 1;
       }
       section += 1;
     };
-    for (let here = 0; here < count; here += 1) {
-      const gap = here + 1 < count || closed ? sectionsAfter(path, here, between, sparse) : 0;
+    for (let here = 0; here < own; here += 1) {
+      const gap = here + 1 < own || closed ? sectionsAfter(path, here, between, sparse) : 0;
       for (let step = bears[here] === 1 ? -1 : 0; step <= gap; step += 1) {
         add(here + Math.max(0, step) / (gap + 1), next);
         next += shade.length;
       }
     }
-    if (closed) add(count, vertex[begin]!);
+    if (closed) add(own, vertex[begin]!);
     else next += 2 * shade.length;
   });
-  const { count } = pieces;
-  const boxes = new Float64Array(boxSize * count);
-  const outlines = new Float64Array(outlineSize * count);
-  const whole = { ...pieces, boxes, outlines };
-  for (let piece = 0; piece < count; piece += 1) measure(whole, piece);
-  return whole;
+  // one record, made at once: engines run loops over records of one make quicker
+  const pieces: Pieces = {
+    mesh,
+    count,
+    from,
+    to,
+    vertex,
+    strand,
+    along,
+    sides,
+    first,
+    places,
+    boxes: new Float64Array(boxSize * count),
+    outlines: new Float64Array(outlineSize * count),
+  };
+  for (let piece = 0; piece < count; piece += 1) measure(pieces, piece);
+  return pieces;
 }
 
 /** Puts the box round a piece. */
@@ -107,7 +115,12 @@ export function measure(
   const all = 3 * sides[strand[from[piece]!]!]!;
   const a = 3 * vertex[from[piece]!]!;
   const b = 3 * vertex[to[piece]!]!;
-  let [sx, sy, sz, dx, dy, dz] = [0, 0, 0, 0, 0, 0];
+  let sx = 0;
+  let sy = 0;
+  let sz = 0;
+  let dx = 0;
+  let dy = 0;
+  let dz = 0;
   for (let at = 0; at < all; at += 3) {
     sx += positions[a + at]!;
     sy += positions[a + at + 1]!;
@@ -141,7 +154,12 @@ export function measure(
   const ux = vy * dz - vz * dy;
   const uy = vz * dx - vx * dz;
   const uz = vx * dy - vy * dx;
-  let [d0, d1, u0, u1, v0, v1] = [0, 0, 0, 0, 0, 0];
+  let d0 = 0;
+  let d1 = 0;
+  let u0 = 0;
+  let u1 = 0;
+  let v0 = 0;
+  let v1 = 0;
   const outline = outlineSize * piece;
   let point = outline;
   for (let end = a; ; end = b) {
@@ -174,7 +192,9 @@ export function measure(
     }
     if (end === b) break;
   }
-  const [d, u, v] = [(d0 + d1) / 2, (u0 + u1) / 2, (v0 + v1) / 2];
+  const d = (d0 + d1) / 2;
+  const u = (u0 + u1) / 2;
+  const v = (v0 + v1) / 2;
   let o = boxSize * piece;
   boxes[o] = dx;
   boxes[o + 1] = dy;

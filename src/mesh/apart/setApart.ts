@@ -63,36 +63,62 @@ export function setApart(
       return partsOf(strand, (place) => isThin(place - 1) || isThin(place) || isThin(place + 1));
     }),
   ];
-  let mesh = sweepStrands(strands);
-  let pieces = piecesOf(strands, mesh);
+  const pieces = piecesOf(strands, sweepStrands(strands));
   const pairs = nearPairs(
     pieces,
     strands.map(({ closed }) => closed),
     near * unit,
   );
-  const isNew = new Uint8Array(pieces.count).fill(1);
-  const isOnce = new Uint8Array(pieces.count);
-  const moved = new Float64Array(3 * strands.reduce((sum, { path }) => sum + path.count, 0));
+  const work = {
+    strands,
+    unit,
+    pieces,
+    pairs,
+    isNew: new Uint8Array(pieces.count).fill(1),
+    isOnce: new Uint8Array(pieces.count),
+    moved: new Float64Array(3 * strands.reduce((sum, { path }) => sum + path.count, 0)),
+  };
   for (let round = 0; round < rounds; round += 1) {
-    if (round === drawnAnew) {
-      // till now pieces went with their places: see how they are drawn there
-      mesh = sweepStrands(strands);
-      pieces = { ...pieces, mesh };
-      isNew.set(isOnce);
-      isOnce.forEach((is, piece) => {
-        if (is) measure(pieces, piece);
-      });
-    }
-    const margin = unit * (round === 0 ? -deep : beside);
-    const touches = meet(pieces, pairs, isNew, margin, round >= drawnAnew);
-    moved.fill(0);
-    for (let turn = 0; turn < turns; turn += 1) part(touches, moved);
-    if (!move(strands, moved, unit) && round >= drawnAnew) return;
-    follow(pieces, moved, isNew, still * unit);
-    isNew.forEach((is, piece) => {
-      if (is) isOnce[piece] = 1;
-    });
+    if (round === drawnAnew) lookAnew(work);
+    if (!turnOf(work, round) && round >= drawnAnew) return;
   }
+}
+
+interface Work {
+  readonly strands: readonly Strand[];
+  /** Thickness of a stake, mm. */
+  readonly unit: number;
+  readonly pieces: Pieces;
+  readonly pairs: readonly number[];
+  /** Pieces that were moved in the last turn; and those that were in any. */
+  readonly isNew: Uint8Array;
+  readonly isOnce: Uint8Array;
+  /** How far each place is moved, mm: x, y, z. */
+  readonly moved: Float64Array;
+}
+
+/** Till now pieces went with their places: sees how they are drawn there. */
+function lookAnew({ strands, pieces, isNew, isOnce }: Work): void {
+  pieces.mesh = sweepStrands(strands);
+  isNew.set(isOnce);
+  for (let piece = 0; piece < isOnce.length; piece += 1) {
+    if (isOnce[piece] === 1) measure(pieces, piece);
+  }
+}
+
+/** Finds and moves once; tells whether anything was moved. */
+function turnOf({ strands, unit, pieces, pairs, isNew, isOnce, moved }: Work, round: number) {
+  const margin = unit * (round === 0 ? -deep : beside);
+  const touches = meet(pieces, pairs, isNew, margin, round >= drawnAnew);
+  moved.fill(0);
+  for (let turn = 0; turn < turns; turn += 1) part(touches, moved);
+  const isMoved = move(strands, moved, unit);
+  if (!isMoved && round >= drawnAnew) return false;
+  follow(pieces, moved, isNew, still * unit);
+  for (let piece = 0; piece < isOnce.length; piece += 1) {
+    if (isNew[piece] === 1) isOnce[piece] = 1;
+  }
+  return isMoved;
 }
 
 /** The parts of a strand that are wanted, as strands whose places are those of the whole. */
@@ -120,6 +146,9 @@ function partsOf(strand: Strand, isWanted: (place: number) => boolean): Strand[]
   return parts;
 }
 
+/** The place found last, used again and again. */
+const touch: Touch = { depth: 0, at: 0, on: 0, x: 0, y: 0, z: 0 };
+
 /**
  * Where pieces of which one is new share room, or come as near as `margin` mm: each touch as its depth, the
  * direction, and four times a place and its weight.
@@ -132,7 +161,6 @@ function meet(
   isClose: boolean,
 ): number[] {
   const { boxes, from, to, strand, along, first, places } = pieces;
-  const touch: Touch = { depth: 0, at: 0, on: 0, x: 0, y: 0, z: 0 };
   const touches: number[] = [];
   for (let at = 0; at < pairs.length; at += 2) {
     const i = pairs[at]!;
