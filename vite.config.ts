@@ -1,6 +1,7 @@
 import react from '@vitejs/plugin-react';
 import { defineConfig } from 'vitest/config';
 import { conditions, wordsOfPage } from './.config/language.mjs';
+import { noJsonSchema } from './.config/noJsonSchema.mjs';
 import { noNode } from './.config/noNode.mjs';
 import { offline } from './.config/offline.mjs';
 import { pagePolicy, safeHeaders } from './.config/policy.mjs';
@@ -27,7 +28,16 @@ export default defineConfig({
   root: 'src',
   publicDir: '../public',
   base: './',
-  plugins: [react(), threeParts(), noNode(), wordsOfPage(), pagePolicy(), offline(), strictBuild()],
+  plugins: [
+    react(),
+    threeParts(),
+    noJsonSchema(),
+    noNode(),
+    wordsOfPage(),
+    pagePolicy(),
+    offline(),
+    strictBuild(),
+  ],
   worker: { format: 'es' },
   resolve: {
     conditions,
