@@ -62,8 +62,7 @@ test('a version that was kept by name is opened beside the plan and brought back
 
   await versions(page);
   await page.getByRole('button', { name: /^Bring back before the fair/ }).click();
-  await rested(page);
-  expect(await girthOf(girthPoint(page, 1))).toBe(girth);
+  await expect.poll(() => girthOf(girthPoint(page, 1)), patience).toBe(girth);
   await page.getByRole('button', { name: 'Undo' }).click();
   expect(await girthOf(girthPoint(page, 1))).toBeLessThan(girth);
   await rested(page);
