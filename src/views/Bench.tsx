@@ -12,6 +12,7 @@ import type { Plan } from '../plan/schema.ts';
 import { Room } from './Room.tsx';
 import { StageRoom } from './StageRoom.tsx';
 import { saveRowsNow } from './save.ts';
+import { useCalmBasket } from './stage/calmBasket.ts';
 import { Tabs } from './Tabs.tsx';
 import { useCalm } from './useCalm.ts';
 import { useMedia } from './useMedia.ts';
@@ -29,13 +30,15 @@ export function Bench() {
   const isNarrow = useMedia('(max-width: 1099px)');
   const [tab, setTab] = useState<TabName>('plan');
   const plan = useStudio(({ plan }) => plan);
-  const basket = useStudio(({ basket }) => basket);
+  const calm = useCalmBasket();
+  // the newest there is whenever an edit draws the line anew: no shape does so by itself
+  const { basket } = presentStudio();
   const row = useStudio(({ row }) => row);
   const { pointAt, change } = presentStudio();
   const girths = useMemo(() => girthLine(plan), [plan]);
   const isAtRest = useStudio(isRested);
   const read = useCalm(
-    useMemo(() => ({ plan, girths, basket }), [plan, girths, basket]),
+    useMemo(() => ({ plan, girths, basket: calm }), [plan, girths, calm]),
     !isAtRest,
   );
   const onFindings = useCallback(() => showFindings(setTab), []);
@@ -70,7 +73,7 @@ export function Bench() {
           row={row}
           onRow={pointAt}
           onChange={change}
-          onSave={basket ? saveRowsNow : undefined}
+          onSave={calm ? saveRowsNow : undefined}
         />
       </Room>
       <Room {...room('summary')} title={appWords.rooms.summary} takesKeyboard>

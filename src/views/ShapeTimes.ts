@@ -1,5 +1,6 @@
 import { useEffect } from 'react';
-import { useStudio } from '../keep/useStudio.ts';
+import type { SettlingNote } from '../keep/studio.ts';
+import { here } from '../keep/useStudio.ts';
 
 const name = 'edit-to-shape';
 
@@ -7,19 +8,25 @@ const name = 'edit-to-shape';
 const mostMeasures = 1000;
 
 /**
- * Notes, for each new basket on the stage, the time since its plan was edited (User Timing).
- * Draws nothing: what hears of every shape is drawn anew with it.
+ * Notes, for each new basket on the stage, the time since its plan was edited (User Timing). Draws nothing,
+ * and is not drawn anew either.
  */
 export function ShapeTimes(): null {
-  const settling = useStudio(({ settling }) => settling);
-  useEffect(() => {
-    if (!settling) return;
-    if (performance.getEntriesByName(name).length >= mostMeasures) performance.clearMeasures(name);
-    performance.measure(name, {
-      start: settling.asked,
-      end: performance.now(),
-      detail: { worker: settling.milliseconds, polished: settling.polished },
-    });
-  }, [settling]);
+  useEffect(
+    () =>
+      here.subscribe(({ settling }, before) => {
+        if (settling && settling !== before.settling) note(settling);
+      }),
+    [],
+  );
   return null;
+}
+
+function note({ asked, milliseconds, polished }: SettlingNote): void {
+  if (performance.getEntriesByName(name).length >= mostMeasures) performance.clearMeasures(name);
+  performance.measure(name, {
+    start: asked,
+    end: performance.now(),
+    detail: { worker: milliseconds, polished },
+  });
 }

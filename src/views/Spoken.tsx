@@ -1,5 +1,6 @@
 import { useEffect, useState } from 'react';
 import { stageWords } from '#words/stage.ts';
+import { isRested } from '../keep/studio.ts';
 import { useStudio } from '../keep/useStudio.ts';
 import type { Basket } from '../model/basket.ts';
 import { formatLength } from '../plan/units.ts';
@@ -9,11 +10,9 @@ const quiet = 900;
 
 /** What came of the last edit, for a screen reader: said politely, once the basket is at rest. */
 export function Spoken() {
-  const basket = useStudio(({ basket }) => basket);
-  const state = useStudio(({ state }) => state);
-  const isPolished = useStudio(({ settling }) => settling?.polished === true);
+  const hasFailed = useStudio(({ state }) => state === 'failed');
+  const text = useStudio((now) => (isRested(now) && now.basket ? inWords(now.basket) : null));
   const [said, say] = useState('');
-  const text = state === 'settled' && isPolished && basket ? inWords(basket) : null;
   useEffect(() => {
     if (text === null) return;
     const waiting = setTimeout(() => say(text), quiet);
@@ -21,7 +20,7 @@ export function Spoken() {
   }, [text]);
   return (
     <span className="unseen" role="status">
-      {state === 'failed' ? stageWords.notSettled : said}
+      {hasFailed ? stageWords.notSettled : said}
     </span>
   );
 }

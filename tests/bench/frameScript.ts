@@ -1,4 +1,7 @@
-/** Time that scripts take on the page's main thread from frame to frame, from a trace of Chromium's. */
+/**
+ * Time that scripts take on the page's main thread from frame to frame, from a trace of Chromium's: by the thread's
+ * own clock, and by the wall's, which also counts while the thread waits for one of the machine's cores.
+ */
 import type { Page } from 'playwright-core';
 
 /** An event of the trace: times in microseconds. */
@@ -9,6 +12,8 @@ interface TraceEvent {
   readonly tid: number;
   readonly ts: number;
   readonly dur?: number;
+  /** As `dur`, by the thread's own clock. */
+  readonly tdur?: number;
   readonly args?: { readonly name?: string };
 }
 
@@ -18,8 +23,14 @@ const script = /^(FunctionCall|v8\.callFunction|EvaluateScript|RunMicrotasks|Min
 /** As few as tell frames and scripts: to trace more takes time itself. */
 const categories = ['devtools.timeline', 'disabled-by-default-devtools.timeline'] as const;
 
-/** Runs `act` and tells the script time of each frame that the page handed on meanwhile, ms. */
-export async function frameScripts(page: Page, act: () => Promise<void>): Promise<number[]> {
+/** Script time of each frame, ms. */
+export interface FrameScripts {
+  readonly thread: readonly number[];
+  readonly wall: readonly number[];
+}
+
+/** Runs `act` and tells the script time of each frame that the page handed on meanwhile. */
+export async function frameScripts(page: Page, act: () => Promise<void>): Promise<FrameScripts> {
   const browser = page.context().browser();
   if (!browser) throw new Error('a trace is taken of a browser');
   await browser.startTracing(page, { categories: [...categories] });
@@ -28,7 +39,7 @@ export async function frameScripts(page: Page, act: () => Promise<void>): Promis
   return scriptsByFrame((trace as { traceEvents: TraceEvent[] }).traceEvents);
 }
 
-function scriptsByFrame(events: readonly TraceEvent[]): number[] {
+function scriptsByFrame(events: readonly TraceEvent[]): FrameScripts {
   // Chromium may keep a second renderer ready, which does next to nothing
   const [onMain = []] = events
     .filter(({ name, args }) => name === 'thread_name' && args?.name === 'CrRendererMain')
@@ -38,17 +49,19 @@ function scriptsByFrame(events: readonly TraceEvent[]): number[] {
     .toSorted((one, other) => other.length - one.length);
   onMain.sort((one, other) => one.ts - other.ts);
   const frames = onMain.filter(({ name }) => name === 'Commit').map(({ ts }) => ts);
-  const sums = frames.slice(1).map(() => 0);
+  const wall = frames.slice(1).map(() => 0);
+  const thread = frames.slice(1).map(() => 0);
   let frame = 0;
   let end = 0;
-  for (const { name, ts, dur = 0 } of onMain) {
+  for (const { name, ts, dur = 0, tdur = dur } of onMain) {
     // what runs inside another is in its time already
     if (!script.test(name) || ts < end) continue;
     end = ts + dur;
     while ((frames[frame + 1] ?? Number.POSITIVE_INFINITY) <= ts) frame += 1;
-    if (ts >= (frames[0] ?? 0) && frame < sums.length)
-      sums[frame] = (sums[frame] ?? 0) + dur / 1000;
+    if (ts < (frames[0] ?? 0) || frame >= wall.length) continue;
+    wall[frame] = (wall[frame] ?? 0) + dur / 1000;
+    thread[frame] = (thread[frame] ?? 0) + tdur / 1000;
   }
-  if (sums.length === 0) throw new Error('the trace has no frames');
-  return sums;
+  if (wall.length === 0) throw new Error('the trace has no frames');
+  return { thread, wall };
 }
