@@ -31,7 +31,7 @@ test('pieces that come very near each other are among those that come near', () 
 });
 
 test('thin strands in a large basket are not looked up in more cubes than there is memory for', () => {
-  // a hundredth of a thin shaving: by cubes of fifty times that there would be 10¹³ of them
+  // a hundredth of a thin shaving: by cubes of seventy times that there would be 10¹³ of them
   const found = pairs(1e-4);
   expect(found.size).toBeGreaterThan(1000);
   const near = pairs(0.1);

@@ -3,7 +3,7 @@ import type { Pieces } from './pieces.ts';
 import { box, boxSize } from './pieces.ts';
 
 /** Pieces are looked up by cubes of so many times the nearness asked for, */
-const cubes = 50;
+const cubes = 70;
 /** but by larger ones where there would be more cubes for a piece than this: thin strands in a large basket. */
 const cubesOfPiece = 8;
 /** Places of one strand that are nearer to each other than this are neighbours. */

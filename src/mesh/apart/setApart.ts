@@ -19,7 +19,7 @@ import { boxSize, measure, piecesOf } from './pieces.ts';
 /** Rows over the base that are looked at; further up strands lie as the weave says. */
 const firstRows = 8;
 /** Turns of finding and moving. In those from `drawnAnew` on strands are looked at closely. */
-const rounds = 7;
+const rounds = 6;
 const drawnAnew = 4;
 /** Turns of moving what was found. */
 const turns = 8;
