@@ -74,8 +74,9 @@ const refused = refusals();
 export function heardRefusal(tab: string, error: unknown): void {
   // a shelf that a newer page has closed stays closed
   if (!keepState.getState().db && kept) return;
-  if (error !== null && whyNot(error) === 'full') void shapes.clear();
-  keepState.setState({ notKept: refused.hear(tab, error === null ? null : whyNot(error)) });
+  const why = error === null ? null : whyNot(error);
+  if (why === 'full') void shapes.clear();
+  keepState.setState({ notKept: refused.hear(tab, why) });
 }
 
 function whyNot(error: unknown): NotKept {

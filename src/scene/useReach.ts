@@ -34,7 +34,7 @@ export function useLiveReach(shapes: Live<StageShape | null>): number {
 function reachOf(shape: StageShape | null, reach: number): number {
   if (!shape) return reach;
   // of one that follows a hand the nodes are enough
-  return shape.isAtRest || shape.isPart
+  return shape.isAtRest
     ? followed(reach, extentOf(shape))
     : Math.max(reach, followed(reach, extent(shape.basket)));
 }
